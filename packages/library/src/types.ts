@@ -1,0 +1,122 @@
+/**
+ * The typed content of the library: faults, causes, signs, bands, drills, phrases. Data only; `check.ts` verifies it.
+ * Ids are words. Every figure carries a `source`: a citation, 'common practice, no source' or 'from memory'.
+ */
+export const faults = ['fat', 'thin', 'topped', 'slice', 'hook', 'push', 'pull', 'shank', 'heel', 'toe', 'sky'] as const;
+/** What goes wrong at the ball: the symptom. */
+export type FaultId = (typeof faults)[number];
+
+/** What a ten-ball tally counts. */
+export const outcomes = ['solid', 'fat', 'thin', 'topped', 'heel', 'toe', 'shank', 'sky'] as const;
+export type Outcome = (typeof outcomes)[number];
+
+export type CauseGroup = 'equipment' | 'set-up' | 'pivot' | 'arc' | 'face' | 'environment';
+/** Set-up ticks do not count as a priority: a reply is one movement and up to three ticks. */
+export type SetUpTick = 'grip' | 'handle' | 'hips' | 'ball';
+
+/**
+ * A sign of a cause. A measured sign reads measurement `key` past `edge` in `direction` (same unit as the measurement),
+ * with between-player SD `sd`; an observed sign is tapped yes/no. `shares` names the marks that several signs have in common.
+ */
+export type Sign = {
+  readonly kind: 'measured' | 'observed';
+  readonly key: string;
+  readonly view: 'face-on' | 'down-the-line' | 'either';
+  readonly sensitivity: number;
+  readonly specificity: number;
+  readonly edge?: number;
+  readonly direction?: 'above' | 'below';
+  readonly sd?: number;
+  readonly shares?: string;
+  readonly source: string;
+};
+
+export type Cause = {
+  readonly id: string;
+  readonly name: string;
+  readonly group: CauseGroup;
+  readonly tick?: SetUpTick;
+  /** Weight 3, 2 or 1 by fault it may bring about. */
+  readonly brings: Readonly<Partial<Record<FaultId, 1 | 2 | 3>>>;
+  readonly baseRate: number;
+  readonly signs: readonly Sign[];
+  /** Downstream causes it may bring, with probability. */
+  readonly leadsTo: Readonly<Record<string, number>>;
+  readonly trainability: number;
+  /** Plain sentence for a student; `{lead}` and `{trail}` become left or right. */
+  readonly forStudent: string;
+  readonly drills: readonly string[];
+  readonly source: string;
+};
+
+export type Observation = {
+  readonly key: string;
+  readonly question: string;
+  readonly view: 'face-on' | 'down-the-line' | 'either';
+};
+
+/** A band by measurement, club group, hand-independent; first match wins. */
+export type BandRow = {
+  readonly key: string;
+  readonly clubs: readonly string[] | 'any';
+  readonly lengths: readonly string[] | 'any';
+  readonly low: number | null;
+  readonly high: number | null;
+  readonly label: 'verified' | 'second-hand' | 'derived' | 'common practice' | 'from memory';
+  readonly source: string;
+};
+
+export type Place = 'mat' | 'grass' | 'home';
+export type Exaggeration = 'mild' | 'firm' | 'strong';
+
+/** One object of a station, drawn to scale: millimetres, origin at the ball, x towards the target, y away from the player. */
+export type StationObject = {
+  readonly what: 'ball' | 'soft-ball' | 'towel' | 'line' | 'stick' | 'tape' | 'tee' | 'cushion' | 'lead-foot' | 'trail-foot';
+  readonly xMm: number;
+  readonly yMm: number;
+  readonly lengthMm: number;
+  readonly widthMm: number;
+  readonly rotationDeg: number;
+  readonly label: string;
+};
+export type Station = {
+  readonly place: Place;
+  readonly needs: readonly string[];
+  readonly objects: readonly StationObject[];
+  /** How to set it up, in grip lengths and ball diameters with cm behind. */
+  readonly steps: readonly string[];
+};
+
+export const rungs = ['rehearsal', 'brush', 'hip-high', 'three-quarter', 'full', 'transfer'] as const;
+export type RungId = (typeof rungs)[number];
+
+/** One step of a drill's ladder. `clean` says what counts; `gate` names p1 of the sequential rule and a day-one pass. */
+export type Rung = {
+  readonly id: RungId;
+  readonly ball: boolean;
+  readonly balls: number;
+  readonly speedPercent: number;
+  readonly clean: string;
+  readonly filmed: boolean;
+};
+
+export type Drill = {
+  readonly id: string;
+  readonly name: string;
+  readonly version: number;
+  readonly purpose: string;
+  readonly causes: readonly string[];
+  readonly stations: readonly Station[];
+  readonly steps: readonly string[];
+  readonly feel: string;
+  readonly ladder: readonly Rung[];
+  /** The opposite miss a working drill brings: progress, not a new fault. */
+  readonly overCorrection: string;
+  readonly exaggerations: readonly { readonly level: Exaggeration; readonly how: string; readonly setting: string }[];
+  readonly minutes: number;
+  readonly ballsAtMost: number;
+  /** Never empty: a drill without cautions is refused by the checker. */
+  readonly cautions: readonly string[];
+  readonly notWith: readonly ('low-back-pain' | 'wrist-pain' | 'elbow-pain' | 'hip-pain' | 'knee-pain' | 'shoulder-pain' | 'neck-pain')[];
+  readonly source: string;
+};

@@ -1,0 +1,34 @@
+import type { Position } from './marks.ts';
+
+export type Unit = 'mm' | 'deg' | 'percent' | 'ratio';
+
+/**
+ * A number computed from marks. `value` in `unit`; `u` is its standard uncertainty (1 SD, same unit, all terms joined),
+ * `uStatistical` the part that comes from clicking alone. `proxy` says that a 2-D picture shows it only indirectly.
+ */
+export type Measurement = {
+  readonly key: string;
+  readonly unit: Unit;
+  readonly value: number;
+  readonly u: number;
+  readonly uStatistical: number;
+  readonly proxy: boolean;
+  readonly positions: readonly Position[];
+};
+
+/** The range a measurement should lie in. An absent edge is open. `label` says how far it may be trusted. */
+export type Band = {
+  readonly low: number | null;
+  readonly high: number | null;
+  readonly label: 'verified' | 'second-hand' | 'derived' | 'common practice' | 'from memory';
+};
+
+/** A measurement read against its band: how sure we are that the true value lies past each edge (0..1). */
+export type Reading = Measurement & {
+  readonly band: Band | null;
+  readonly probabilityBelow: number;
+  readonly probabilityAbove: number;
+};
+
+/** Why a measurement could not be made; a sentence for the coach is made from it in `contracts`. */
+export type Refusal = { readonly key: string; readonly why: 'marks-missing' | 'no-scale' | 'doubt-too-large' | 'wrong-view' | 'not-for-this-length' };
