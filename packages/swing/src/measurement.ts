@@ -31,4 +31,7 @@ export type Reading = Measurement & {
 };
 
 /** Why a measurement could not be made; a sentence for the coach is made from it in `contracts`. */
-export type Refusal = { readonly key: string; readonly why: 'marks-missing' | 'no-scale' | 'doubt-too-large' | 'wrong-view' | 'not-for-this-length' };
+export type Refusal = {
+  readonly key: string;
+  readonly why: 'marks-missing' | 'no-scale' | 'doubt-too-large' | 'wrong-view' | 'not-for-this-length';
+};
