@@ -1,0 +1,28 @@
+import { z } from 'zod';
+import { Id, Standing } from './words.ts';
+
+/**
+ * What verbs tell the world, written to the outbox in the verb's own transaction: kind and ids only.
+ * The worker reads everything else from the database, which alone is the truth.
+ */
+export const events = {
+  'student.joined': z.object({ studentId: Id }),
+  'clip.uploaded': z.object({ clipId: Id }),
+  'clip.prepared': z.object({ clipId: Id }),
+  'submission.sent': z.object({ submissionId: Id }),
+  'submission.claimed': z.object({ submissionId: Id }),
+  'submission.film-again': z.object({ submissionId: Id }),
+  'reply.sent': z.object({ replyId: Id }),
+  'practice.logged': z.object({ entryId: Id }),
+  'practice.held': z.object({ programmeId: Id }),
+  'check-in.due': z.object({ checkInId: Id }),
+  'standing.changed': z.object({ studentId: Id, to: Standing }),
+} as const;
+
+export type EventKind = keyof typeof events;
+export type EventPayload<K extends EventKind> = z.infer<(typeof events)[K]>;
+export const eventKinds = Object.keys(events) as [EventKind, ...EventKind[]];
+
+/** An event as the queue carries it. */
+export const Envelope = z.object({ id: Id, academyId: Id, kind: z.enum(eventKinds), payload: z.unknown() });
+export type Envelope = z.infer<typeof Envelope>;

@@ -1,0 +1,53 @@
+import * as identity from './identity.ts';
+import * as inbox from './inbox.ts';
+import * as practice from './practice.ts';
+import * as review from './review.ts';
+import * as students from './students.ts';
+import * as submissions from './submissions.ts';
+
+const { signIn, signOut, readMe, chooseAcademy, readAcademy, joinAcademy } = identity;
+const { sendSubmission, listSubmissions, readSubmission, addClip, readClip } = submissions;
+const { claimSubmission, releaseSubmission, acknowledgePain, askToFilmAgain } = submissions;
+const { readInbox } = inbox;
+const { openReview, readMarks, saveMarks, chooseDiagnosis, readDiagnosis, saveReply, sendReply } = review;
+const { readHome, readReply, markReplyRead, readProgramme, logPractice } = practice;
+const { listStudents, readStudent, changeStanding, readTrials, listMail, listDrills } = students;
+
+/** Every operation of the API, by id. */
+export const operations = {
+  signIn,
+  signOut,
+  readMe,
+  chooseAcademy,
+  readAcademy,
+  joinAcademy,
+  sendSubmission,
+  listSubmissions,
+  readSubmission,
+  addClip,
+  readClip,
+  readInbox,
+  claimSubmission,
+  releaseSubmission,
+  acknowledgePain,
+  askToFilmAgain,
+  openReview,
+  readMarks,
+  saveMarks,
+  chooseDiagnosis,
+  readDiagnosis,
+  saveReply,
+  sendReply,
+  readHome,
+  readReply,
+  markReplyRead,
+  readProgramme,
+  logPractice,
+  listStudents,
+  readStudent,
+  changeStanding,
+  readTrials,
+  listMail,
+  listDrills,
+} as const;
+export type OperationId = keyof typeof operations;

@@ -1,0 +1,207 @@
+import { z } from 'zod';
+import { operation } from '../operation.ts';
+import {
+  Id,
+  Instant,
+  LocalDate,
+  Pain,
+  Place,
+  ProgrammeStatus,
+  SetUpTick,
+  Standing,
+  Verdict,
+} from '../words.ts';
+import { idParam, Submission } from './submissions.ts';
+
+const Sentence = z.string();
+export const StationObject = z.object({
+  what: z.string(),
+  xMm: z.number(),
+  yMm: z.number(),
+  lengthMm: z.number(),
+  widthMm: z.number(),
+  rotationDeg: z.number(),
+  label: z.string(),
+});
+/** A drill as the student reads it: left and right already put in for this player. */
+export const DrillCard = z.object({
+  id: z.string(),
+  name: z.string(),
+  purpose: Sentence,
+  feel: Sentence,
+  steps: z.array(Sentence),
+  stations: z.array(
+    z.object({
+      place: Place,
+      needs: z.array(z.string()),
+      steps: z.array(Sentence),
+      objects: z.array(StationObject),
+    }),
+  ),
+  ladder: z.array(
+    z.object({
+      id: z.string(),
+      ball: z.boolean(),
+      balls: z.number().int(),
+      speedPercent: z.number(),
+      clean: Sentence,
+      filmed: z.boolean(),
+    }),
+  ),
+  overCorrection: Sentence,
+  exaggeration: z.string(),
+  exaggerationHow: Sentence,
+  minutes: z.number(),
+  ballsAtMost: z.number().int(),
+  /** Never empty. */
+  cautions: z.array(Sentence).min(1),
+});
+export const Entry = z.object({
+  id: Id,
+  rung: z.string(),
+  balls: z.number().int(),
+  clean: z.number().int(),
+  filmed: z.boolean(),
+  pain: Pain,
+  localDate: LocalDate,
+  at: Instant,
+  verdict: Verdict,
+  words: z.string(),
+});
+export const Programme = z.object({
+  id: Id,
+  cause: z.string(),
+  causeName: z.string(),
+  place: Place,
+  weeklyMinutes: z.number().int(),
+  rung: z.string(),
+  status: ProgrammeStatus,
+  holdReason: z.string().nullable(),
+  drill: DrillCard,
+  entries: z.array(Entry),
+  nextCheckIn: z.object({ id: Id, asks: z.enum(['practice', 'clip']), dueAt: Instant }).nullable(),
+  createdAt: Instant,
+});
+/** A reply as the student sees it. `sentence` is the one cause in one sentence for this player's hand. */
+export const StudentReply = z.object({
+  id: Id,
+  submissionId: Id,
+  coach: z.string(),
+  sentAt: Instant,
+  readAt: Instant.nullable(),
+  sentence: z.string(),
+  words: z.string(),
+  setUpTicks: z.array(SetUpTick),
+  frames: z.array(
+    z.object({
+      clipId: Id,
+      frame: z.number().int(),
+      timeS: z.number(),
+      caption: z.string(),
+      rendition: z.string(),
+      poster: z.string(),
+      marks: z.array(z.object({ point: z.string(), name: z.string(), x: z.number(), y: z.number() })),
+      widthPx: z.number().int(),
+      heightPx: z.number().int(),
+    }),
+  ),
+  programme: Programme.nullable(),
+  cautions: z.array(z.string()).min(1),
+});
+export const Home = z.object({
+  /** The one thing to do next. */
+  next: z.object({
+    kind: z.enum([
+      'send-first',
+      'put-clip-right',
+      'wait',
+      'read-reply',
+      'practise',
+      'film-check-in',
+      'send-again',
+      'hold',
+    ]),
+    words: z.string(),
+    href: z.string().nullable(),
+  }),
+  standing: Standing,
+  trial: z
+    .object({ day: z.number().int(), days: z.number().int(), endsAt: Instant, priceWords: z.string() })
+    .nullable(),
+  programme: Programme.nullable(),
+  latest: z.array(Submission),
+  replies: z.array(z.object({ id: Id, sentAt: Instant, readAt: Instant.nullable(), sentence: z.string() })),
+  weeks: z.array(
+    z.object({
+      week: LocalDate,
+      entries: z.number().int(),
+      balls: z.number().int(),
+      clean: z.number().int(),
+      days: z.number().int(),
+    }),
+  ),
+  cautions: z.array(z.string()).min(1),
+});
+
+export const readHome = operation({
+  id: 'readHome',
+  method: 'GET',
+  path: '/api/home',
+  tag: 'practice',
+  who: ['student'],
+  status: 200,
+  summary: "The student's home: the one thing to do next.",
+  reply: Home,
+});
+export const readReply = operation({
+  id: 'readReply',
+  method: 'GET',
+  path: '/api/replies/{id}',
+  tag: 'practice',
+  who: ['student', 'coach', 'manager'],
+  status: 200,
+  summary: 'A sent reply with its drill card.',
+  params: idParam,
+  reply: StudentReply,
+});
+export const markReplyRead = operation({
+  id: 'markReplyRead',
+  method: 'POST',
+  path: '/api/replies/{id}/read',
+  tag: 'practice',
+  who: ['student'],
+  status: 204,
+  summary: 'Say that the reply was read; only the first time counts.',
+  params: idParam,
+  reply: z.null(),
+});
+export const readProgramme = operation({
+  id: 'readProgramme',
+  method: 'GET',
+  path: '/api/programmes/{id}',
+  tag: 'practice',
+  who: ['student', 'coach', 'manager'],
+  status: 200,
+  summary: 'A programme with its entries.',
+  params: idParam,
+  reply: Programme,
+});
+export const logPractice = operation({
+  id: 'logPractice',
+  method: 'POST',
+  path: '/api/programmes/{id}/practice',
+  tag: 'practice',
+  who: ['student'],
+  status: 201,
+  summary: 'Log practice; answers whether the rung is passed, and why.',
+  params: idParam,
+  body: z.object({
+    rung: z.string().max(40),
+    balls: z.number().int().min(1).max(90),
+    clean: z.number().int().min(0).max(90),
+    filmed: z.boolean(),
+    pain: Pain,
+  }),
+  reply: z.object({ entry: Entry, programme: Programme }),
+  creates: true,
+});

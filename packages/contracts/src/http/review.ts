@@ -1,0 +1,198 @@
+import { faults } from '@ballfirst/library/types';
+import { z } from 'zod';
+import { operation } from '../operation.ts';
+import { Answer, Id, Instant, Place, SetUpTick, SubmissionStatus } from '../words.ts';
+import { idParam, Mark, Observation, Submission } from './submissions.ts';
+
+const Fault = z.enum(faults);
+
+/** A measurement as shown: value with its doubt (1 SD), read against its band. */
+export const Reading = z.object({
+  key: z.string(),
+  name: z.string(),
+  unit: z.enum(['mm', 'deg', 'percent', 'ratio']),
+  value: z.number(),
+  u: z.number(),
+  proxy: z.boolean(),
+  band: z.object({ low: z.number().nullable(), high: z.number().nullable(), label: z.string() }).nullable(),
+  probabilityBelow: z.number(),
+  probabilityAbove: z.number(),
+});
+export const RankedCause = z.object({
+  causeId: z.string(),
+  name: z.string(),
+  group: z.string(),
+  tick: SetUpTick.nullable(),
+  probability: z.number(),
+  share: z.number(),
+  score: z.number(),
+  factors: z.array(z.string()),
+});
+export const Marking = z.object({
+  clipId: Id,
+  version: z.number().int(),
+  marks: z.array(Mark),
+  observations: z.array(Observation),
+});
+export const Evidence = z.object({
+  fault: Fault,
+  readings: z.array(Reading),
+  refusals: z.array(z.object({ key: z.string(), words: z.string() })),
+  causes: z.array(RankedCause),
+  /** The next mark or observation worth making, or null: enough. */
+  next: z
+    .object({ kind: z.enum(['mark', 'observation']), position: z.string().nullable(), point: z.string() })
+    .nullable(),
+  methodVersion: z.string(),
+});
+export const ChosenDiagnosis = z.object({
+  id: Id,
+  fault: Fault,
+  chosenCause: z.string(),
+  setUpTicks: z.array(SetUpTick),
+  overruled: z.boolean(),
+  by: z.string(),
+  at: Instant,
+});
+export const Plan = z.object({
+  drillId: z.string().max(60),
+  place: Place,
+  exaggeration: z.enum(['mild', 'firm', 'strong']),
+  weeklyMinutes: z.number().int().min(10).max(600),
+  firstCheckInDays: z.number().int().min(1).max(21),
+});
+export const ReplyFrame = z.object({
+  clipId: Id,
+  frame: z.number().int().min(0),
+  position: z.string().max(40),
+  caption: z.string().max(200),
+});
+export const ReplyDraft = z.object({
+  id: Id,
+  status: z.enum(['draft', 'sent']),
+  words: z.string(),
+  cause: z.string().nullable(),
+  setUpTicks: z.array(SetUpTick),
+  frames: z.array(ReplyFrame),
+  plan: Plan.nullable(),
+  version: z.number().int(),
+  sentAt: Instant.nullable(),
+});
+/** Everything the review screen needs, one request. */
+export const Review = z.object({
+  submission: Submission,
+  marking: z.array(Marking),
+  evidence: z.array(Evidence.extend({ clipId: Id })),
+  diagnosis: ChosenDiagnosis.nullable(),
+  reply: ReplyDraft.nullable(),
+  openProgramme: z
+    .object({
+      id: Id,
+      cause: z.string(),
+      drillId: z.string(),
+      rung: z.string(),
+      status: z.string(),
+      entries: z.number().int(),
+    })
+    .nullable(),
+  earlier: z.array(
+    z.object({ id: Id, sentAt: Instant, status: SubmissionStatus, cause: z.string().nullable() }),
+  ),
+});
+
+const clipParam = z.object({ id: Id, clipId: Id });
+
+export const openReview = operation({
+  id: 'openReview',
+  method: 'GET',
+  path: '/api/submissions/{id}/review',
+  tag: 'review',
+  who: ['coach', 'manager'],
+  status: 200,
+  summary: 'Everything the review screen needs.',
+  params: idParam,
+  reply: Review,
+});
+export const readMarks = operation({
+  id: 'readMarks',
+  method: 'GET',
+  path: '/api/submissions/{id}/clips/{clipId}/marks',
+  tag: 'review',
+  who: ['coach', 'manager'],
+  status: 200,
+  summary: 'The marks and observations of one clip; the ETag is their version.',
+  params: clipParam,
+  reply: Marking,
+  guarded: false,
+});
+export const saveMarks = operation({
+  id: 'saveMarks',
+  method: 'PUT',
+  path: '/api/submissions/{id}/clips/{clipId}/marks',
+  tag: 'review',
+  who: ['coach', 'manager'],
+  status: 200,
+  summary: 'Save all marks and observations of one clip; answers with what they show.',
+  params: clipParam,
+  body: z.object({
+    marks: z.array(Mark).max(200),
+    observations: z.array(z.object({ key: z.string().max(60), answer: Answer })).max(40),
+  }),
+  reply: z.object({ marking: Marking, evidence: Evidence }),
+  guarded: true,
+});
+export const chooseDiagnosis = operation({
+  id: 'chooseDiagnosis',
+  method: 'POST',
+  path: '/api/submissions/{id}/diagnosis',
+  tag: 'review',
+  who: ['coach', 'manager'],
+  status: 201,
+  summary: 'Choose the one cause that comes first, with up to three set-up ticks.',
+  params: idParam,
+  body: z.object({ fault: Fault, cause: z.string().max(60), setUpTicks: z.array(SetUpTick).max(3) }),
+  reply: ChosenDiagnosis,
+  creates: true,
+});
+export const readDiagnosis = operation({
+  id: 'readDiagnosis',
+  method: 'GET',
+  path: '/api/submissions/{id}/diagnosis',
+  tag: 'review',
+  who: ['coach', 'manager'],
+  status: 200,
+  summary: 'The chosen diagnosis and the evidence as computed now.',
+  params: idParam,
+  reply: z.object({ chosen: ChosenDiagnosis.nullable(), evidence: z.array(Evidence.extend({ clipId: Id })) }),
+});
+export const saveReply = operation({
+  id: 'saveReply',
+  method: 'PUT',
+  path: '/api/submissions/{id}/reply',
+  tag: 'review',
+  who: ['coach', 'manager'],
+  status: 200,
+  summary: 'Save the draft of a reply.  The first save may send If-Match: "0".',
+  params: idParam,
+  body: z.object({
+    words: z.string().max(4000),
+    cause: z.string().max(60).nullable(),
+    setUpTicks: z.array(SetUpTick).max(3),
+    frames: z.array(ReplyFrame).max(6),
+    plan: Plan.nullable(),
+  }),
+  reply: ReplyDraft,
+  guarded: true,
+});
+export const sendReply = operation({
+  id: 'sendReply',
+  method: 'POST',
+  path: '/api/submissions/{id}/reply/send',
+  tag: 'review',
+  who: ['coach', 'manager'],
+  status: 200,
+  summary: 'Send the reply: the student is told, the drill becomes the programme, the check-in is set.',
+  params: idParam,
+  reply: ReplyDraft,
+  creates: true,
+});
