@@ -1,0 +1,5 @@
+import type { Call, Reply } from '../operation-types.ts';
+
+export const readHome = async ({ ctx, input }: Call<'readHome'>): Promise<Reply<'readHome'>> => {
+  throw new Error(`not yet: ${ctx.requestId} ${typeof input}`);
+};

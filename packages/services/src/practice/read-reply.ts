@@ -1,0 +1,5 @@
+import type { Call, Reply } from '../operation-types.ts';
+
+export const readReply = async ({ ctx, input }: Call<'readReply'>): Promise<Reply<'readReply'>> => {
+  throw new Error(`not yet: ${ctx.requestId} ${typeof input}`);
+};
