@@ -1,0 +1,3586 @@
+// Made from openapi.json by `npm run -w @ballfirst/api openapi`. Do not edit.
+export interface paths {
+    "/api/sign-in": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Sign in with an email address and a password; sets the session cookie.
+         * @description For: anyone.
+         */
+        post: operations["signIn"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/sign-out": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Sign out here, or everywhere.
+         * @description For: signed-in.
+         */
+        post: operations["signOut"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/me": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Who is signed in, in which academy and role.
+         * @description For: signed-in.
+         */
+        get: operations["readMe"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/me/academy": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        /**
+         * Choose one of several academies for this session.
+         * @description For: signed-in.
+         */
+        put: operations["chooseAcademy"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/academies/{academy}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * What a visitor may know of an academy before joining.
+         * @description For: anyone.
+         */
+        get: operations["readAcademy"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/join/{academy}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Join an academy as a student on trial; signs in.
+         * @description For: anyone.
+         */
+        post: operations["joinAcademy"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/submissions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * A student's own submissions, or one student's for a coach; newest first.
+         * @description For: student, coach, manager.
+         */
+        get: operations["listSubmissions"];
+        put?: never;
+        /**
+         * Send a swing: clips already uploaded (or still uploading) with how it went.
+         * @description For: student.
+         */
+        post: operations["sendSubmission"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/submissions/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * One submission with its clips.
+         * @description For: student, coach, manager.
+         */
+        get: operations["readSubmission"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/submissions/{id}/clips": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Put another clip in place of one that was refused.
+         * @description For: student.
+         */
+        post: operations["addClip"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/clips/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * One clip: how far it is, or why it was refused.
+         * @description For: student, coach, manager.
+         */
+        get: operations["readClip"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/inbox": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * What waits for the coaches, by priority; pain first.
+         * @description For: coach, manager.
+         */
+        get: operations["readInbox"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/submissions/{id}/claim": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Take a submission, or renew a claim; it lapses after thirty minutes.
+         * @description For: coach, manager.
+         */
+        post: operations["claimSubmission"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/submissions/{id}/release": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Give a claimed submission back to the inbox.
+         * @description For: coach, manager.
+         */
+        post: operations["releaseSubmission"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/submissions/{id}/pain-seen": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Say that a pain report was read; unpins the row. Practice stays on hold until the student is well.
+         * @description For: coach, manager.
+         */
+        post: operations["acknowledgePain"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/submissions/{id}/film-again": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Ask for a better clip, with a reason.
+         * @description For: coach, manager.
+         */
+        post: operations["askToFilmAgain"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/submissions/{id}/review": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Everything the review screen needs.
+         * @description For: coach, manager.
+         */
+        get: operations["openReview"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/submissions/{id}/clips/{clipId}/marks": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The marks and observations of one clip; the ETag is their version.
+         * @description For: coach, manager.
+         */
+        get: operations["readMarks"];
+        /**
+         * Save all marks and observations of one clip; answers with what they show.
+         * @description For: coach, manager.
+         */
+        put: operations["saveMarks"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/submissions/{id}/diagnosis": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The chosen diagnosis and the evidence as computed now.
+         * @description For: coach, manager.
+         */
+        get: operations["readDiagnosis"];
+        put?: never;
+        /**
+         * Choose the one cause that comes first, with up to three set-up ticks.
+         * @description For: coach, manager.
+         */
+        post: operations["chooseDiagnosis"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/submissions/{id}/reply": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        /**
+         * Save the draft of a reply.  The first save may send If-Match: "0".
+         * @description For: coach, manager.
+         */
+        put: operations["saveReply"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/submissions/{id}/reply/send": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Send the reply: the student is told, the drill becomes the programme, the check-in is set.
+         * @description For: coach, manager.
+         */
+        post: operations["sendReply"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/home": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The student's home: the one thing to do next.
+         * @description For: student.
+         */
+        get: operations["readHome"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/replies/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * A sent reply with its drill card.
+         * @description For: student, coach, manager.
+         */
+        get: operations["readReply"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/replies/{id}/read": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Say that the reply was read; only the first time counts.
+         * @description For: student.
+         */
+        post: operations["markReplyRead"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * A programme with its entries.
+         * @description For: student, coach, manager.
+         */
+        get: operations["readProgramme"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{id}/practice": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Log practice; answers whether the rung is passed, and why.
+         * @description For: student.
+         */
+        post: operations["logPractice"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/students": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The students of the academy, by name.
+         * @description For: coach, manager.
+         */
+        get: operations["listStudents"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/students/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * One student with the history of standing and the weeks.
+         * @description For: coach, manager.
+         */
+        get: operations["readStudent"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/students/{id}/standing": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Change the standing of a student; kept in its history.
+         * @description For: manager.
+         */
+        post: operations["changeStanding"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/trials": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Open trials, who is about to lapse and why, and the share that becomes paid.
+         * @description For: manager.
+         */
+        get: operations["readTrials"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/mail": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Messages the service sent, newest first.
+         * @description For: manager.
+         */
+        get: operations["listMail"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/library/drills": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The drills that can be given.
+         * @description For: coach, manager.
+         */
+        get: operations["listDrills"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+}
+export type webhooks = Record<string, never>;
+export interface components {
+    schemas: {
+        ChosenDiagnosis: {
+            /** Format: uuid */
+            id: string;
+            /** @enum {string} */
+            fault: "fat" | "thin" | "topped" | "slice" | "hook" | "push" | "pull" | "shank" | "heel" | "toe" | "sky";
+            chosenCause: string;
+            setUpTicks: ("grip" | "handle" | "hips" | "ball")[];
+            overruled: boolean;
+            by: string;
+            /** Format: date-time */
+            at: string;
+        };
+        Clip: {
+            /** Format: uuid */
+            id: string;
+            submissionId: string | null;
+            fileName: string;
+            /** @enum {string} */
+            view: "face-on" | "down-the-line";
+            /** @enum {string} */
+            swingLength: "rehearsal" | "hip-high" | "three-quarter" | "full";
+            /** @enum {string} */
+            status: "uploading" | "uploaded" | "preparing" | "ready" | "refused" | "expired";
+            lengthBytes: number;
+            percent: number;
+            refusal: {
+                code: string;
+                words: string;
+            } | null;
+            picture: {
+                widthPx: number;
+                heightPx: number;
+                frames: number;
+                fps: number;
+                durationMs: number;
+            } | null;
+            media: {
+                rendition: string;
+                poster: string;
+                frameTimes: string;
+            } | null;
+            /** Format: date-time */
+            createdAt: string;
+        };
+        DrillCard: {
+            id: string;
+            name: string;
+            purpose: string;
+            feel: string;
+            steps: string[];
+            stations: {
+                /** @enum {string} */
+                place: "mat" | "grass" | "home";
+                needs: string[];
+                steps: string[];
+                objects: {
+                    what: string;
+                    xMm: number;
+                    yMm: number;
+                    lengthMm: number;
+                    widthMm: number;
+                    rotationDeg: number;
+                    label: string;
+                }[];
+            }[];
+            ladder: {
+                id: string;
+                ball: boolean;
+                balls: number;
+                speedPercent: number;
+                clean: string;
+                filmed: boolean;
+            }[];
+            overCorrection: string;
+            exaggeration: string;
+            exaggerationHow: string;
+            minutes: number;
+            ballsAtMost: number;
+            cautions: string[];
+        };
+        Entry: {
+            /** Format: uuid */
+            id: string;
+            rung: string;
+            balls: number;
+            clean: number;
+            filmed: boolean;
+            /** @enum {string} */
+            pain: "none" | "new" | "worse";
+            /** Format: date */
+            localDate: string;
+            /** Format: date-time */
+            at: string;
+            /** @enum {string} */
+            verdict: "passed" | "stay" | "back" | "hold";
+            words: string;
+        };
+        Evidence: {
+            /** @enum {string} */
+            fault: "fat" | "thin" | "topped" | "slice" | "hook" | "push" | "pull" | "shank" | "heel" | "toe" | "sky";
+            readings: components["schemas"]["Reading"][];
+            refusals: {
+                key: string;
+                words: string;
+            }[];
+            causes: components["schemas"]["RankedCause"][];
+            next: {
+                /** @enum {string} */
+                kind: "mark" | "observation";
+                position: string | null;
+                point: string;
+            } | null;
+            methodVersion: string;
+        };
+        Home: {
+            next: {
+                /** @enum {string} */
+                kind: "send-first" | "put-clip-right" | "wait" | "read-reply" | "practise" | "film-check-in" | "send-again" | "hold";
+                words: string;
+                href: string | null;
+            };
+            /** @enum {string} */
+            standing: "invited" | "trial" | "lapsed" | "paid" | "paused" | "left";
+            trial: {
+                day: number;
+                days: number;
+                /** Format: date-time */
+                endsAt: string;
+                priceWords: string;
+            } | null;
+            programme: components["schemas"]["Programme"] | null;
+            latest: components["schemas"]["Submission"][];
+            replies: {
+                /** Format: uuid */
+                id: string;
+                /** Format: date-time */
+                sentAt: string;
+                readAt: string | null;
+                sentence: string;
+            }[];
+            weeks: {
+                /** Format: date */
+                week: string;
+                entries: number;
+                balls: number;
+                clean: number;
+                days: number;
+            }[];
+            cautions: string[];
+        };
+        InboxItem: {
+            /** Format: uuid */
+            id: string;
+            /** @constant */
+            kind: "swing";
+            student: {
+                /** Format: uuid */
+                id: string;
+                name: string;
+                /** @enum {string} */
+                standing: "invited" | "trial" | "lapsed" | "paid" | "paused" | "left";
+                trialDay: number | null;
+                trialEndsAt: string | null;
+            };
+            /** @enum {string} */
+            club: "driver" | "fairway" | "hybrid" | "5-iron" | "6-iron" | "7-iron" | "8-iron" | "9-iron" | "wedge";
+            /** @enum {string} */
+            view: "face-on" | "down-the-line";
+            /** @enum {string} */
+            swingLength: "rehearsal" | "hip-high" | "three-quarter" | "full";
+            leadFault: ("solid" | "fat" | "thin" | "topped" | "heel" | "toe" | "shank" | "sky") | null;
+            tally: components["schemas"]["Tally"];
+            note: string;
+            /** @enum {string} */
+            pain: "none" | "new" | "worse";
+            painSeenAt: string | null;
+            reasons: components["schemas"]["Reason"][];
+            /** Format: date-time */
+            answerBy: string;
+            /** @enum {string} */
+            block: "pain" | "late" | "before-noon" | "today" | "tomorrow" | "later";
+            claim: {
+                /** Format: uuid */
+                membershipId: string;
+                name: string;
+                /** Format: date-time */
+                expiresAt: string;
+            } | null;
+            poster: string | null;
+            /** Format: date-time */
+            sentAt: string;
+        };
+        Join: {
+            name: string;
+            /** Format: email */
+            email: string;
+            password: string;
+            /** @enum {string} */
+            hand: "right" | "left";
+            /** @enum {string} */
+            ageGroup: "adult" | "junior" | "senior";
+            zone: string;
+            guardian: {
+                name: string;
+                relation: string;
+                /** Format: email */
+                email: string;
+                /** @constant */
+                consents: true;
+            } | null;
+        };
+        MailRow: {
+            /** Format: uuid */
+            id: string;
+            to: string;
+            kind: string;
+            subject: string;
+            text: string;
+            /** Format: date-time */
+            at: string;
+        };
+        Mark: {
+            /** @enum {string} */
+            position: "address" | "shaft-parallel-back" | "lead-arm-parallel-back" | "top" | "lead-arm-parallel-down" | "shaft-parallel-down" | "impact" | "shaft-parallel-through" | "finish";
+            /** @enum {string} */
+            point: "ball" | "lead-heel" | "trail-heel" | "lead-ankle" | "trail-ankle" | "hip-middle" | "neck-base" | "head-centre" | "lead-shoulder" | "lead-wrist" | "grip-end" | "clubhead" | "shaft-mid" | "lead-thigh-inside" | "seat-line" | "toe-line" | "hands" | "target-stick";
+            frame: number;
+            x: number;
+            y: number;
+            /** @enum {string} */
+            source: "coach" | "suggested" | "carried";
+        };
+        Marking: {
+            /** Format: uuid */
+            clipId: string;
+            version: number;
+            marks: components["schemas"]["Mark"][];
+            observations: components["schemas"]["Observation"][];
+        };
+        Me: {
+            /** Format: uuid */
+            personId: string;
+            name: string;
+            email: string;
+            academies: {
+                /** Format: uuid */
+                id: string;
+                slug: string;
+                name: string;
+                /** @enum {string} */
+                role: "coach" | "manager" | "student";
+            }[];
+            academy: {
+                /** Format: uuid */
+                id: string;
+                slug: string;
+                name: string;
+                zone: string;
+            } | null;
+            membershipId: string | null;
+            role: ("coach" | "manager" | "student") | null;
+            student: {
+                /** Format: uuid */
+                id: string;
+                /** @enum {string} */
+                hand: "right" | "left";
+                /** @enum {string} */
+                standing: "invited" | "trial" | "lapsed" | "paid" | "paused" | "left";
+                trialEndsAt: string | null;
+            } | null;
+        };
+        NewSubmission: {
+            clipIds: string[];
+            /** @enum {string} */
+            club: "driver" | "fairway" | "hybrid" | "5-iron" | "6-iron" | "7-iron" | "8-iron" | "9-iron" | "wedge";
+            /** @enum {string} */
+            lie: "tee" | "mat" | "fairway" | "rough" | "sand" | "slope" | "net";
+            tally: components["schemas"]["Tally"];
+            /** @enum {string} */
+            startLine: "left" | "straight" | "right" | "cannot-see";
+            /** @enum {string} */
+            curve: "left" | "none" | "right" | "cannot-see";
+            /** @enum {string} */
+            typical: "usual" | "best" | "unsure";
+            note: string;
+            /** @enum {string} */
+            pain: "none" | "new" | "worse";
+            painNote: string;
+            checkInId: string | null;
+        };
+        Observation: {
+            key: string;
+            /** @enum {string} */
+            answer: "yes" | "no" | "cannot-tell";
+        };
+        Plan: {
+            drillId: string;
+            /** @enum {string} */
+            place: "mat" | "grass" | "home";
+            /** @enum {string} */
+            exaggeration: "mild" | "firm" | "strong";
+            weeklyMinutes: number;
+            firstCheckInDays: number;
+        };
+        Problem: {
+            type: string;
+            title: string;
+            status: number;
+            /** @enum {string} */
+            code: "bad-request" | "not-signed-in" | "wrong-sign-in" | "choose-academy" | "not-allowed" | "wrong-origin" | "consent-missing" | "not-found" | "already-claimed" | "not-claimed" | "already-answered" | "already-a-member" | "wrong-state" | "same-key-at-work" | "changed-meanwhile" | "too-large" | "key-used-otherwise" | "tally-over-total" | "tally-empty" | "clip-not-yours" | "clip-missing" | "mark-outside-frame" | "standing-not-possible" | "practice-not-possible" | "practice-held" | "precondition-missing" | "too-many-tries" | "unexpected" | "busy";
+            detail: string;
+            requestId: string;
+            fields?: {
+                path: string;
+                message: string;
+            }[];
+        };
+        Programme: {
+            /** Format: uuid */
+            id: string;
+            cause: string;
+            causeName: string;
+            /** @enum {string} */
+            place: "mat" | "grass" | "home";
+            weeklyMinutes: number;
+            rung: string;
+            /** @enum {string} */
+            status: "open" | "held" | "done" | "replaced";
+            holdReason: string | null;
+            drill: components["schemas"]["DrillCard"];
+            entries: components["schemas"]["Entry"][];
+            nextCheckIn: {
+                /** Format: uuid */
+                id: string;
+                /** @enum {string} */
+                asks: "practice" | "clip";
+                /** Format: date-time */
+                dueAt: string;
+            } | null;
+            /** Format: date-time */
+            createdAt: string;
+        };
+        PublicAcademy: {
+            slug: string;
+            name: string;
+            trialDays: number;
+            /** @enum {string} */
+            trialStarts: "joining" | "first-swing";
+            priceWords: string;
+            promiseHours: number;
+            consentAge: number;
+            consentText: {
+                version: string;
+                text: string;
+            };
+        };
+        RankedCause: {
+            causeId: string;
+            name: string;
+            group: string;
+            tick: ("grip" | "handle" | "hips" | "ball") | null;
+            probability: number;
+            share: number;
+            score: number;
+            factors: string[];
+        };
+        Reading: {
+            key: string;
+            name: string;
+            /** @enum {string} */
+            unit: "mm" | "deg" | "percent" | "ratio";
+            value: number;
+            u: number;
+            proxy: boolean;
+            band: {
+                low: number | null;
+                high: number | null;
+                label: string;
+            } | null;
+            probabilityBelow: number;
+            probabilityAbove: number;
+        };
+        Reason: {
+            /** @constant */
+            kind: "pain";
+            /** @enum {string} */
+            pain: "new" | "worse";
+        } | {
+            /** @constant */
+            kind: "fault";
+            /** @enum {string} */
+            fault: "solid" | "fat" | "thin" | "topped" | "heel" | "toe" | "shank" | "sky";
+            probability: number;
+            headStartHours: number;
+        } | {
+            /** @constant */
+            kind: "trial-ending";
+            /** Format: date-time */
+            endsAt: string;
+        } | {
+            /** @constant */
+            kind: "promise";
+            /** Format: date-time */
+            answerBy: string;
+        } | {
+            /** @constant */
+            kind: "first-swing";
+        } | {
+            /** @constant */
+            kind: "check-in";
+        };
+        ReplyDraft: {
+            /** Format: uuid */
+            id: string;
+            /** @enum {string} */
+            status: "draft" | "sent";
+            words: string;
+            cause: string | null;
+            setUpTicks: ("grip" | "handle" | "hips" | "ball")[];
+            frames: components["schemas"]["ReplyFrame"][];
+            plan: components["schemas"]["Plan"] | null;
+            version: number;
+            sentAt: string | null;
+        };
+        ReplyFrame: {
+            /** Format: uuid */
+            clipId: string;
+            frame: number;
+            position: string;
+            caption: string;
+        };
+        Review: {
+            submission: components["schemas"]["Submission"];
+            marking: components["schemas"]["Marking"][];
+            evidence: {
+                /** @enum {string} */
+                fault: "fat" | "thin" | "topped" | "slice" | "hook" | "push" | "pull" | "shank" | "heel" | "toe" | "sky";
+                readings: components["schemas"]["Reading"][];
+                refusals: {
+                    key: string;
+                    words: string;
+                }[];
+                causes: components["schemas"]["RankedCause"][];
+                next: {
+                    /** @enum {string} */
+                    kind: "mark" | "observation";
+                    position: string | null;
+                    point: string;
+                } | null;
+                methodVersion: string;
+                /** Format: uuid */
+                clipId: string;
+            }[];
+            diagnosis: components["schemas"]["ChosenDiagnosis"] | null;
+            reply: components["schemas"]["ReplyDraft"] | null;
+            openProgramme: {
+                /** Format: uuid */
+                id: string;
+                cause: string;
+                drillId: string;
+                rung: string;
+                status: string;
+                entries: number;
+            } | null;
+            earlier: {
+                /** Format: uuid */
+                id: string;
+                /** Format: date-time */
+                sentAt: string;
+                /** @enum {string} */
+                status: "preparing" | "needs-clip" | "waiting" | "answered" | "film-again" | "withdrawn";
+                cause: string | null;
+            }[];
+        };
+        SignIn: {
+            /** Format: email */
+            email: string;
+            password: string;
+        };
+        StudentDetail: {
+            /** Format: uuid */
+            id: string;
+            name: string;
+            email: string;
+            /** @enum {string} */
+            standing: "invited" | "trial" | "lapsed" | "paid" | "paused" | "left";
+            /** @enum {string} */
+            hand: "right" | "left";
+            /** @enum {string} */
+            ageGroup: "adult" | "junior" | "senior";
+            trialDay: number | null;
+            trialEndsAt: string | null;
+            /** Format: date-time */
+            joinedAt: string;
+            firstSwingAt: string | null;
+            lastSwingAt: string | null;
+            lastReplyAt: string | null;
+            replyHours: number | null;
+            practice: {
+                entries: number;
+                balls: number;
+                clean: number;
+                days: number;
+            };
+            cause: string | null;
+            rung: string | null;
+            flags: ("waiting" | "pain" | "consent" | "unread")[];
+            standings: {
+                from: ("invited" | "trial" | "lapsed" | "paid" | "paused" | "left") | null;
+                /** @enum {string} */
+                to: "invited" | "trial" | "lapsed" | "paid" | "paused" | "left";
+                reason: string;
+                by: string;
+                /** Format: date-time */
+                at: string;
+            }[];
+            weeks: {
+                /** Format: date */
+                week: string;
+                entries: number;
+                balls: number;
+                clean: number;
+                days: number;
+                swings: number;
+                tallyBalls: number;
+                tallyFat: number;
+            }[];
+        };
+        StudentReply: {
+            /** Format: uuid */
+            id: string;
+            /** Format: uuid */
+            submissionId: string;
+            coach: string;
+            /** Format: date-time */
+            sentAt: string;
+            readAt: string | null;
+            sentence: string;
+            words: string;
+            setUpTicks: ("grip" | "handle" | "hips" | "ball")[];
+            frames: {
+                /** Format: uuid */
+                clipId: string;
+                frame: number;
+                timeS: number;
+                caption: string;
+                rendition: string;
+                poster: string;
+                marks: {
+                    point: string;
+                    name: string;
+                    x: number;
+                    y: number;
+                }[];
+                widthPx: number;
+                heightPx: number;
+            }[];
+            programme: components["schemas"]["Programme"] | null;
+            cautions: string[];
+        };
+        StudentRow: {
+            /** Format: uuid */
+            id: string;
+            name: string;
+            email: string;
+            /** @enum {string} */
+            standing: "invited" | "trial" | "lapsed" | "paid" | "paused" | "left";
+            /** @enum {string} */
+            hand: "right" | "left";
+            /** @enum {string} */
+            ageGroup: "adult" | "junior" | "senior";
+            trialDay: number | null;
+            trialEndsAt: string | null;
+            /** Format: date-time */
+            joinedAt: string;
+            firstSwingAt: string | null;
+            lastSwingAt: string | null;
+            lastReplyAt: string | null;
+            replyHours: number | null;
+            practice: {
+                entries: number;
+                balls: number;
+                clean: number;
+                days: number;
+            };
+            cause: string | null;
+            rung: string | null;
+            flags: ("waiting" | "pain" | "consent" | "unread")[];
+        };
+        Submission: {
+            /** Format: uuid */
+            id: string;
+            student: {
+                /** Format: uuid */
+                id: string;
+                name: string;
+                /** @enum {string} */
+                hand: "right" | "left";
+                /** @enum {string} */
+                ageGroup: "adult" | "junior" | "senior";
+                /** @enum {string} */
+                standing: "invited" | "trial" | "lapsed" | "paid" | "paused" | "left";
+                trialStartedAt: string | null;
+                trialEndsAt: string | null;
+            };
+            /** @enum {string} */
+            status: "preparing" | "needs-clip" | "waiting" | "answered" | "film-again" | "withdrawn";
+            /** @enum {string} */
+            club: "driver" | "fairway" | "hybrid" | "5-iron" | "6-iron" | "7-iron" | "8-iron" | "9-iron" | "wedge";
+            /** @enum {string} */
+            lie: "tee" | "mat" | "fairway" | "rough" | "sand" | "slope" | "net";
+            tally: components["schemas"]["Tally"];
+            leadFault: ("solid" | "fat" | "thin" | "topped" | "heel" | "toe" | "shank" | "sky") | null;
+            /** @enum {string} */
+            startLine: "left" | "straight" | "right" | "cannot-see";
+            /** @enum {string} */
+            curve: "left" | "none" | "right" | "cannot-see";
+            /** @enum {string} */
+            typical: "usual" | "best" | "unsure";
+            note: string;
+            /** @enum {string} */
+            pain: "none" | "new" | "worse";
+            painNote: string;
+            painSeenAt: string | null;
+            /** Format: date-time */
+            sentAt: string;
+            /** Format: date-time */
+            answerBy: string;
+            claim: {
+                /** Format: uuid */
+                membershipId: string;
+                name: string;
+                /** Format: date-time */
+                expiresAt: string;
+            } | null;
+            clips: components["schemas"]["Clip"][];
+            replyId: string | null;
+            answeredAt: string | null;
+            version: number;
+        };
+        Tally: {
+            balls: number;
+            solid: number;
+            fat: number;
+            thin: number;
+            topped: number;
+            heel: number;
+            toe: number;
+            shank: number;
+            sky: number;
+            counted: boolean;
+        };
+        TrialRow: {
+            student: {
+                /** Format: uuid */
+                id: string;
+                name: string;
+            };
+            day: number;
+            days: number;
+            /** Format: date-time */
+            endsAt: string;
+            firstSwingAt: string | null;
+            firstReplyAt: string | null;
+            replyHours: number | null;
+            replyReadAt: string | null;
+            practiceEntries: number;
+            rungsPassed: number;
+            /** @enum {string} */
+            stop: "no-first-swing" | "waits-for-us" | "reply-unread" | "no-practice" | "moving" | "ending";
+            nextAction: string;
+        };
+    };
+    responses: never;
+    parameters: never;
+    requestBodies: never;
+    headers: never;
+    pathItems: never;
+}
+export type $defs = Record<string, never>;
+export interface operations {
+    signIn: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SignIn"];
+            };
+        };
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Me"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    signOut: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    everywhere: boolean;
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readMe: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Me"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    chooseAcademy: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    /** Format: uuid */
+                    academyId: string;
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Me"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readAcademy: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                academy: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PublicAcademy"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    joinAcademy: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description A fresh UUID for each thing made; the same when retried. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                academy: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["Join"];
+            };
+        };
+        responses: {
+            /** @description Done. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Me"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listSubmissions: {
+        parameters: {
+            query?: {
+                after?: string;
+                limit?: number;
+                studentId?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["Submission"][];
+                        next: string | null;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    sendSubmission: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description A fresh UUID for each thing made; the same when retried. */
+                "Idempotency-Key": string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewSubmission"];
+            };
+        };
+        responses: {
+            /** @description Done. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Submission"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readSubmission: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Submission"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    addClip: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    /** Format: uuid */
+                    clipId: string;
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Submission"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readClip: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Clip"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readInbox: {
+        parameters: {
+            query?: {
+                after?: string;
+                limit?: number;
+                fault?: "solid" | "fat" | "thin" | "topped" | "heel" | "toe" | "shank" | "sky";
+                claimed?: "nobody" | "me";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["InboxItem"][];
+                        next: string | null;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    claimSubmission: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Submission"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    releaseSubmission: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Submission"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    acknowledgePain: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Submission"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    askToFilmAgain: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    /** @enum {string} */
+                    reason: "club-out-of-picture" | "too-dark" | "camera-moves" | "wrong-angle" | "cut-short" | "too-far";
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Submission"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    openReview: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Review"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readMarks: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+                clipId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Marking"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    saveMarks: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description The version that was changed, in quotes: the ETag. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+                clipId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    marks: components["schemas"]["Mark"][];
+                    observations: {
+                        key: string;
+                        /** @enum {string} */
+                        answer: "yes" | "no" | "cannot-tell";
+                    }[];
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    /** @description The version now. */
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        marking: components["schemas"]["Marking"];
+                        evidence: components["schemas"]["Evidence"];
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Changed since. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description If-Match is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readDiagnosis: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        chosen: components["schemas"]["ChosenDiagnosis"] | null;
+                        evidence: {
+                            /** @enum {string} */
+                            fault: "fat" | "thin" | "topped" | "slice" | "hook" | "push" | "pull" | "shank" | "heel" | "toe" | "sky";
+                            readings: components["schemas"]["Reading"][];
+                            refusals: {
+                                key: string;
+                                words: string;
+                            }[];
+                            causes: components["schemas"]["RankedCause"][];
+                            next: {
+                                /** @enum {string} */
+                                kind: "mark" | "observation";
+                                position: string | null;
+                                point: string;
+                            } | null;
+                            methodVersion: string;
+                            /** Format: uuid */
+                            clipId: string;
+                        }[];
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    chooseDiagnosis: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description A fresh UUID for each thing made; the same when retried. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    /** @enum {string} */
+                    fault: "fat" | "thin" | "topped" | "slice" | "hook" | "push" | "pull" | "shank" | "heel" | "toe" | "sky";
+                    cause: string;
+                    setUpTicks: ("grip" | "handle" | "hips" | "ball")[];
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ChosenDiagnosis"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    saveReply: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description The version that was changed, in quotes: the ETag. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    words: string;
+                    cause: string | null;
+                    setUpTicks: ("grip" | "handle" | "hips" | "ball")[];
+                    frames: components["schemas"]["ReplyFrame"][];
+                    plan: components["schemas"]["Plan"] | null;
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    /** @description The version now. */
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReplyDraft"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Changed since. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description If-Match is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    sendReply: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description A fresh UUID for each thing made; the same when retried. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReplyDraft"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readHome: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Home"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readReply: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StudentReply"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    markReplyRead: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readProgramme: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Programme"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    logPractice: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description A fresh UUID for each thing made; the same when retried. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    rung: string;
+                    balls: number;
+                    clean: number;
+                    filmed: boolean;
+                    /** @enum {string} */
+                    pain: "none" | "new" | "worse";
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        entry: components["schemas"]["Entry"];
+                        programme: components["schemas"]["Programme"];
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listStudents: {
+        parameters: {
+            query?: {
+                after?: string;
+                limit?: number;
+                standing?: "invited" | "trial" | "lapsed" | "paid" | "paused" | "left";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["StudentRow"][];
+                        next: string | null;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readStudent: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StudentDetail"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    changeStanding: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description A fresh UUID for each thing made; the same when retried. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    /** @enum {string} */
+                    to: "invited" | "trial" | "lapsed" | "paid" | "paused" | "left";
+                    reason: string;
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StudentDetail"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readTrials: {
+        parameters: {
+            query?: {
+                after?: string;
+                limit?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["TrialRow"][];
+                        next: string | null;
+                        matured: {
+                            trials: number;
+                            paid: number;
+                            share: number | null;
+                            low: number | null;
+                            high: number | null;
+                        };
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listMail: {
+        parameters: {
+            query?: {
+                after?: string;
+                limit?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["MailRow"][];
+                        next: string | null;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listDrills: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: {
+                            id: string;
+                            name: string;
+                            purpose: string;
+                            causes: string[];
+                            places: string[];
+                            minutes: number;
+                            cautions: string[];
+                        }[];
+                    };
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+}
