@@ -2,7 +2,19 @@
  * The typed content of the library: faults, causes, signs, bands, drills, phrases. Data only; `check.ts` verifies it.
  * Ids are words. Every figure carries a `source`: a citation, 'common practice, no source' or 'from memory'.
  */
-export const faults = ['fat', 'thin', 'topped', 'slice', 'hook', 'push', 'pull', 'shank', 'heel', 'toe', 'sky'] as const;
+export const faults = [
+  'fat',
+  'thin',
+  'topped',
+  'slice',
+  'hook',
+  'push',
+  'pull',
+  'shank',
+  'heel',
+  'toe',
+  'sky',
+] as const;
 /** What goes wrong at the ball: the symptom. */
 export type FaultId = (typeof faults)[number];
 
@@ -17,6 +29,7 @@ export type SetUpTick = 'grip' | 'handle' | 'hips' | 'ball';
 /**
  * A sign of a cause. A measured sign reads measurement `key` past `edge` in `direction` (same unit as the measurement),
  * with between-player SD `sd`; an observed sign is tapped yes/no. `shares` names the marks that several signs have in common.
+ * A measured sign without `edge` is read past the band's own edge for that club and length (low for below, high for above).
  */
 export type Sign = {
   readonly kind: 'measured' | 'observed';
@@ -69,9 +82,23 @@ export type BandRow = {
 export type Place = 'mat' | 'grass' | 'home';
 export type Exaggeration = 'mild' | 'firm' | 'strong';
 
-/** One object of a station, drawn to scale: millimetres, origin at the ball, x towards the target, y away from the player. */
+/**
+ * One object of a station, drawn to scale: millimetres, origin at the ball, x towards the target, y away from the player
+ * (feet have negative y). `xMm`, `yMm` are the middle of the object; at 0 deg its length lies along x, a positive turn
+ * leads from x towards y.
+ */
 export type StationObject = {
-  readonly what: 'ball' | 'soft-ball' | 'towel' | 'line' | 'stick' | 'tape' | 'tee' | 'cushion' | 'lead-foot' | 'trail-foot';
+  readonly what:
+    | 'ball'
+    | 'soft-ball'
+    | 'towel'
+    | 'line'
+    | 'stick'
+    | 'tape'
+    | 'tee'
+    | 'cushion'
+    | 'lead-foot'
+    | 'trail-foot';
   readonly xMm: number;
   readonly yMm: number;
   readonly lengthMm: number;
@@ -85,12 +112,19 @@ export type Station = {
   readonly objects: readonly StationObject[];
   /** How to set it up, in grip lengths and ball diameters with cm behind. */
   readonly steps: readonly string[];
+  /** The highest rung that is sound at this place (firm mats, low ceilings); absent: the whole ladder. */
+  readonly lastRung?: RungId;
+  /** Fewer balls than the drill's own limit at this place. */
+  readonly ballsAtMost?: number;
 };
 
 export const rungs = ['rehearsal', 'brush', 'hip-high', 'three-quarter', 'full', 'transfer'] as const;
 export type RungId = (typeof rungs)[number];
 
-/** One step of a drill's ladder. `clean` says what counts; `gate` names p1 of the sequential rule and a day-one pass. */
+/**
+ * One step of a drill's ladder. `clean` says what counts; `filmed`: only filmed entries count for the gate; `allOf`: the
+ * rung passes when so many in one entry are all clean, instead of by the sequential rule.
+ */
 export type Rung = {
   readonly id: RungId;
   readonly ball: boolean;
@@ -98,6 +132,29 @@ export type Rung = {
   readonly speedPercent: number;
   readonly clean: string;
   readonly filmed: boolean;
+  readonly allOf?: number;
+};
+
+/** Body parts that rule a drill out while they hurt. */
+export const pains = [
+  'low-back-pain',
+  'wrist-pain',
+  'elbow-pain',
+  'hip-pain',
+  'knee-pain',
+  'shoulder-pain',
+  'neck-pain',
+] as const;
+export type PainId = (typeof pains)[number];
+
+export type AgeGroup = 'adult' | 'junior' | 'senior';
+
+/** How far a drill overdoes the move; `setting` is the figure, `notFor` the players who stay milder. */
+export type ExaggerationLevel = {
+  readonly level: Exaggeration;
+  readonly how: string;
+  readonly setting: string;
+  readonly notFor?: readonly AgeGroup[];
 };
 
 export type Drill = {
@@ -112,11 +169,13 @@ export type Drill = {
   readonly ladder: readonly Rung[];
   /** The opposite miss a working drill brings: progress, not a new fault. */
   readonly overCorrection: string;
-  readonly exaggerations: readonly { readonly level: Exaggeration; readonly how: string; readonly setting: string }[];
+  readonly exaggerations: readonly ExaggerationLevel[];
+  /** How much and how often, as a sentence. */
+  readonly dose: string;
   readonly minutes: number;
   readonly ballsAtMost: number;
   /** Never empty: a drill without cautions is refused by the checker. */
   readonly cautions: readonly string[];
-  readonly notWith: readonly ('low-back-pain' | 'wrist-pain' | 'elbow-pain' | 'hip-pain' | 'knee-pain' | 'shoulder-pain' | 'neck-pain')[];
+  readonly notWith: readonly PainId[];
   readonly source: string;
 };

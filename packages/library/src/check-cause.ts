@@ -1,0 +1,53 @@
+import type { Cause, Drill, Observation } from './types.ts';
+
+/** What a cause is checked against. */
+export type Shelf = {
+  readonly causeIds: ReadonlySet<string>;
+  readonly drills: ReadonlyMap<string, Drill>;
+  readonly observationKeys: ReadonlySet<Observation['key']>;
+  readonly bandKeys: ReadonlySet<string>;
+};
+
+const isShare = (value: number): boolean => value > 0 && value < 1;
+
+const checkSigns = (cause: Cause, shelf: Shelf): readonly string[] => {
+  const problems: string[] = [];
+  if (cause.signs.length === 0) problems.push('has no signs');
+  for (const sign of cause.signs) {
+    const at = `sign "${sign.key}"`;
+    if (!isShare(sign.sensitivity) || !isShare(sign.specificity)) {
+      problems.push(`${at}: sensitivity and specificity lie between 0 and 1`);
+    } else if (sign.sensitivity + sign.specificity <= 1) problems.push(`${at} speaks against its own cause`);
+    if (sign.source.trim() === '') problems.push(`${at} names no source`);
+    if (sign.kind === 'observed' && !shelf.observationKeys.has(sign.key)) {
+      problems.push(`${at} is no known observation`);
+    }
+    if (sign.kind === 'measured') {
+      if (!shelf.bandKeys.has(sign.key)) problems.push(`${at} has no band`);
+      if (sign.direction === undefined) problems.push(`${at} has no direction`);
+      if (!(sign.sd !== undefined && sign.sd > 0)) problems.push(`${at} has no spread between players`);
+    }
+  }
+  return problems;
+};
+
+/** What is wrong with a cause, as sentences; none is well. */
+export const checkCause = (cause: Cause, shelf: Shelf): readonly string[] => {
+  const problems = [...checkSigns(cause, shelf)];
+  if (Object.keys(cause.brings).length === 0) problems.push('brings no fault about');
+  if (!isShare(cause.baseRate)) problems.push('has a base rate outside 0 to 1');
+  if (!(cause.trainability > 0 && cause.trainability <= 1))
+    problems.push('has a trainability outside 0 to 1');
+  if (cause.forStudent.trim() === '') problems.push('has no sentence for a student');
+  for (const [downstream, probability] of Object.entries(cause.leadsTo)) {
+    if (downstream === cause.id || !shelf.causeIds.has(downstream)) {
+      problems.push(`leads to an unknown cause "${downstream}"`);
+    }
+    if (!isShare(probability)) problems.push(`leads to "${downstream}" with a probability outside 0 to 1`);
+  }
+  for (const id of cause.drills) {
+    const drill = shelf.drills.get(id);
+    if (drill === undefined) problems.push(`asks for an unknown drill "${id}"`);
+  }
+  return problems;
+};

@@ -1,0 +1,53 @@
+import { juniorsSentence, keepClearSentence, painSentence } from './cautions.ts';
+import { checkStation } from './check-station.ts';
+import { sessionBallsAtMost } from './constants.ts';
+import { type Drill, rungs } from './types.ts';
+
+const places = ['mat', 'grass', 'home'] as const;
+
+const checkCautions = (drill: Drill): readonly string[] => {
+  const problems: string[] = [];
+  if (drill.cautions.length === 0) problems.push('has no cautions');
+  if (!drill.cautions.includes(painSentence)) problems.push('lacks the sentence about pain');
+  if (!drill.cautions.includes(keepClearSentence))
+    problems.push('lacks the sentence about keeping others clear');
+  if (!drill.cautions.includes(juniorsSentence)) problems.push('lacks the sentence about juniors');
+  return problems;
+};
+
+const checkLadder = (drill: Drill): readonly string[] => {
+  const problems: string[] = [];
+  if (drill.ladder.length === 0) problems.push('has no ladder');
+  let last = -1;
+  for (const rung of drill.ladder) {
+    const place = rungs.indexOf(rung.id);
+    if (place <= last) problems.push(`rung "${rung.id}" is out of order`);
+    last = place;
+    if (rung.clean.trim() === '') problems.push(`rung "${rung.id}" does not say what "clean" is`);
+    if (rung.balls < 1) problems.push(`rung "${rung.id}" has no swings`);
+    if (rung.allOf !== undefined && rung.allOf > rung.balls) {
+      problems.push(`rung "${rung.id}" asks for more clean ones than it has swings`);
+    }
+  }
+  return problems;
+};
+
+/** What is wrong with a drill, as sentences; none is well. `causeIds`: the causes that exist. */
+export const checkDrill = (drill: Drill, causeIds: ReadonlySet<string>): readonly string[] => {
+  const problems = [...checkCautions(drill), ...checkLadder(drill)];
+  for (const place of places) {
+    if (!drill.stations.some((station) => station.place === place))
+      problems.push(`has no station for ${place}`);
+  }
+  for (const station of drill.stations) problems.push(...checkStation(station, drill));
+  for (const cause of drill.causes) {
+    if (!causeIds.has(cause)) problems.push(`names an unknown cause "${cause}"`);
+  }
+  if (drill.steps.length === 0) problems.push('has no steps');
+  if (drill.dose.trim() === '') problems.push('has no dose');
+  if (drill.exaggerations.length === 0) problems.push('has no exaggeration');
+  if (drill.overCorrection.trim() === '') problems.push('does not say what over-correction to expect');
+  if (drill.ballsAtMost > sessionBallsAtMost) problems.push('allows more than 90 balls a session');
+  if (drill.source.trim() === '') problems.push('names no source');
+  return problems;
+};

@@ -1,0 +1,122 @@
+import { isMeasurementKey } from '@ballfirst/swing/measurement-names';
+import { describe, expect, it } from 'vitest';
+import { arcClearanceMm } from './arc-clearance.ts';
+import { bands } from './bands.ts';
+import { causeById, causes } from './causes.ts';
+import { builtIn, checkLibrary } from './check.ts';
+import { drillById, drills } from './drills.ts';
+import type { Cause, Drill, Station, StationObject } from './types.ts';
+
+const problemsWith = (change: (drill: Drill) => Partial<Drill>, id = 'line-brush'): readonly string[] =>
+  checkLibrary({
+    ...builtIn,
+    drills: drills.map((drill) => (drill.id === id ? { ...drill, ...change(drill) } : drill)),
+  }).map(({ problem }) => problem);
+
+const problemsWithStation = (change: Partial<Station>): readonly string[] =>
+  problemsWith(({ stations }) => ({
+    stations: stations.map((station) => (station.place === 'grass' ? { ...station, ...change } : station)),
+  }));
+
+const problemsWithCause = (change: Partial<Cause>): readonly string[] =>
+  checkLibrary({
+    ...builtIn,
+    causes: causes.map((cause) => (cause.id === 'sway-away' ? { ...cause, ...change } : cause)),
+  }).map(({ problem }) => problem);
+
+const stick = (xMm: number, yMm: number, rotationDeg = 0): StationObject => ({
+  what: 'stick',
+  xMm,
+  yMm,
+  lengthMm: 1000,
+  widthMm: 10,
+  rotationDeg,
+  label: 'stick',
+});
+
+describe('the built-in library', () => {
+  it('has nothing wrong with it', () => {
+    expect(checkLibrary()).toEqual([]);
+  });
+  it.each(['handle-back', 'hips-back-at-address', 'sway-away', 'hang-back', 'thrown-early'])(
+    '%s has two signs and two drills at least',
+    (id) => {
+      const cause = causeById(id);
+      expect(cause.brings.fat).toBe(3);
+      expect(cause.signs.length).toBeGreaterThanOrEqual(2);
+      expect(cause.drills.length).toBeGreaterThanOrEqual(2);
+      for (const drill of cause.drills) expect(drillById(drill).id).toBe(drill);
+    },
+  );
+  it('reads only what can be measured', () => {
+    const keys = [
+      ...bands.map((band) => band.key),
+      ...causes.flatMap((cause) =>
+        cause.signs.filter((sign) => sign.kind === 'measured').map((sign) => sign.key),
+      ),
+    ];
+    expect(keys.filter((key) => !isMeasurementKey(key))).toEqual([]);
+  });
+  it('holds no ids a student could not read', () => {
+    for (const { id } of [...causes, ...drills]) expect(id).toMatch(/^[a-z]+(-[a-z]+)*$/);
+  });
+  it('refuses unknown ids', () => {
+    expect(() => causeById('nothing')).toThrow(RangeError);
+    expect(() => drillById('nothing')).toThrow(RangeError);
+  });
+});
+
+describe('a broken copy is refused', () => {
+  it.each<[string, Partial<Drill>, RegExp]>([
+    ['no cautions', { cautions: [] }, /no cautions/],
+    ['no sentence about pain', { cautions: ['Take care.'] }, /about pain/],
+    ['an unknown cause', { causes: ['bad-luck'] }, /unknown cause/],
+    ['no ladder', { ladder: [] }, /no ladder/],
+    ['no mat station', { stations: [] }, /no station for mat/],
+    ['too many balls', { ballsAtMost: 200 }, /more than 90/],
+    ['words of coaches', { feel: 'Weight on the lead foot.' }, /lead or trail/],
+    ['no over-correction', { overCorrection: ' ' }, /over-correction/],
+  ])('%s', (_, change, problem) => {
+    expect(problemsWith(() => change).join()).toMatch(problem);
+  });
+  it('a rung without "clean", or out of order', () => {
+    expect(
+      problemsWith(({ ladder }) => ({ ladder: ladder.map((rung) => ({ ...rung, clean: '' })) })).join(),
+    ).toMatch(/what "clean" is/);
+    expect(problemsWith(({ ladder }) => ({ ladder: ladder.toReversed() })).join()).toMatch(/out of order/);
+  });
+  it('a station without steps, with unknown things, with hard things in the way', () => {
+    expect(problemsWithStation({ steps: [] }).join()).toMatch(/no steps/);
+    expect(problemsWithStation({ needs: ['trebuchet'] }).join()).toMatch(/unknown equipment/);
+    expect(problemsWithStation({ objects: [stick(-600, 100)] }).join()).toMatch(/within 30 cm/);
+    expect(problemsWithStation({ objects: [{ ...stick(-300, 0), what: 'ball' }] }).join()).toMatch(
+      /hard ball/,
+    );
+    expect(problemsWithStation({ objects: [{ ...stick(-300, 0), what: 'towel' }] }).join()).toMatch(/towel/);
+  });
+  it('a cause that leads nowhere, to itself or to no drill', () => {
+    expect(problemsWithCause({ leadsTo: { 'bad-luck': 0.5 } }).join()).toMatch(/unknown cause/);
+    expect(problemsWithCause({ drills: ['dig-a-hole'] }).join()).toMatch(/unknown drill/);
+    expect(problemsWithCause({ signs: [] }).join()).toMatch(/no signs/);
+    expect(
+      checkLibrary({
+        ...builtIn,
+        causes: causes.map((cause) =>
+          cause.id === 'flip' ? { ...cause, leadsTo: { 'hang-back': 0.1 } } : cause,
+        ),
+      }).map(({ problem }) => problem),
+    ).toContain('"hang-back" leads back to itself');
+  });
+});
+
+describe('arcClearanceMm', () => {
+  it('is nothing where the club passes', () => {
+    expect(arcClearanceMm(stick(0, 0))).toBeCloseTo(0, 6);
+  });
+  it('is the distance beyond the ball', () => {
+    expect(arcClearanceMm(stick(0, 350))).toBeCloseTo(345, 0);
+  });
+  it('counts the height of the club above what lies between the feet', () => {
+    expect(arcClearanceMm(stick(0, -900, 90))).toBeGreaterThan(300);
+  });
+});
