@@ -1,6 +1,7 @@
 import type { Reply } from '../operation-types.ts';
 import type { SignedInCall } from './call.ts';
+import { meOf } from './me-of.ts';
 
-export const readMe = async (call: SignedInCall<'readMe'>): Promise<Reply<'readMe'>> => {
-  throw new Error(`not yet: ${call.requestId}`);
-};
+/** Who is signed in, in which academy and role. */
+export const readMe = ({ resources, session }: SignedInCall<'readMe'>): Promise<Reply<'readMe'>> =>
+  meOf(resources, session.actor);
