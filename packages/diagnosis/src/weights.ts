@@ -1,0 +1,8 @@
+/** Chance that a present cause brings its fault about, by the library's weight. Common practice, no source. */
+export const weightOf: Readonly<Record<1 | 2 | 3, number>> = { 3: 0.6, 2: 0.4, 1: 0.2 };
+
+/** Chance of a fault without any listed cause. Common practice, no source. */
+export const leak = 0.05;
+
+/** Part of the method's name that is stored with every diagnosis. */
+export const methodVersion = 'noisy-or-1';
