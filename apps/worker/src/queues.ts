@@ -1,0 +1,51 @@
+import type { Queue } from 'bullmq';
+import type { Job } from './job.ts';
+import { type QueueName, queueNames } from './job.ts';
+import type { QueueBackend } from './queue-backend.ts';
+
+export type NewJob = { readonly job: Job; readonly data: unknown; readonly id: string };
+
+/** The three queues as the relay, the ticks and the reconciler see them. */
+export type Queues = {
+  /** Adds in bulk; a job whose id is in its queue already is passed over. */
+  add(jobs: readonly NewJob[]): Promise<void>;
+  /** One tick for all workers, however many run. */
+  every(job: Job, everyMs: number): Promise<void>;
+  close(): Promise<void>;
+};
+
+export const openQueues = (backend: QueueBackend, onError: (error: Error) => void): Queues => {
+  const byName = new Map<QueueName, Queue>(
+    queueNames.map((name) => {
+      const queue = backend.queue(name);
+      queue.on('error', onError);
+      return [name, queue];
+    }),
+  );
+  const of = (name: QueueName): Queue => {
+    const queue = byName.get(name);
+    if (!queue) throw new RangeError(`There is no queue named ${name}.`);
+    return queue;
+  };
+  return {
+    add: async (jobs) => {
+      for (const name of queueNames) {
+        const mine = jobs.filter((it) => it.job.queue === name);
+        if (mine.length === 0) continue;
+        await of(name).addBulk(
+          mine.map((it) => ({ name: it.job.name, data: it.data, opts: { jobId: it.id } })),
+        );
+      }
+    },
+    every: async (job, everyMs) => {
+      await of(job.queue).upsertJobScheduler(
+        `tick-${job.name}`,
+        { every: everyMs },
+        { name: job.name, data: {}, opts: { attempts: 1, removeOnComplete: { age: 3600, count: 50 } } },
+      );
+    },
+    close: async () => {
+      await Promise.all([...byName.values()].map((queue) => queue.close()));
+    },
+  };
+};
