@@ -1,0 +1,15 @@
+import type { Letter } from '@ballfirst/services/ports';
+import type { SendMailOptions } from 'nodemailer';
+
+/** A letter in the words of nodemailer. Nothing is read from files or addresses: the text is all there is. */
+export const mailMessage = (letter: Letter): SendMailOptions => ({
+  from: letter.from,
+  to: letter.to,
+  subject: letter.subject,
+  text: letter.text,
+  html: letter.html,
+  messageId: letter.messageId,
+  date: letter.date,
+  disableFileAccess: true,
+  disableUrlAccess: true,
+});
