@@ -1,6 +1,6 @@
 import { createLog } from '@ballfirst/edges/log';
-import { startWorker } from './start-worker.ts';
 import { readEnv } from './env.ts';
+import { startWorker } from './start-worker.ts';
 
 const env = readEnv(process.env);
 const log = createLog({ name: 'worker', level: env.LOG_LEVEL });

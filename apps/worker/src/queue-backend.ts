@@ -1,4 +1,4 @@
-import { createPostgresBackend, Queue, type Processor, Worker, type WorkerOptions } from 'bullmq';
+import { createPostgresBackend, type Processor, Queue, Worker, type WorkerOptions } from 'bullmq';
 import pg from 'pg';
 import type { QueueName } from './job.ts';
 
@@ -30,7 +30,8 @@ export const onPostgres = (url: string): QueueBackend => {
   pool.on('error', () => undefined);
   return {
     kind: 'postgres',
-    queue: (name) => new Queue(name, { connection: pool, defaultJobOptions: jobDefaults }, createPostgresBackend),
+    queue: (name) =>
+      new Queue(name, { connection: pool, defaultJobOptions: jobDefaults }, createPostgresBackend),
     worker: (name, process, options) =>
       new Worker(name, process, { ...options, connection: pool }, createPostgresBackend),
     close: () => pool.end(),

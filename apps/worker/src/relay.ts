@@ -18,7 +18,12 @@ export const relayOnce = async (resources: Resources, queues: Queues): Promise<n
   if (rows.length === 0) return 0;
   const jobs: NewJob[] = [];
   for (const row of rows) {
-    const event = Envelope.parse({ id: row.id, academyId: row.academyId, kind: row.kind, payload: row.payload });
+    const event = Envelope.parse({
+      id: row.id,
+      academyId: row.academyId,
+      kind: row.kind,
+      payload: row.payload,
+    });
     const data = { id: event.id, academyId: event.academyId, payload: event.payload };
     for (const job of jobsOn(event.kind)) jobs.push({ job, data, id: `${event.id}.${job.name}` });
   }

@@ -1,5 +1,5 @@
-import type { Processor, Worker } from 'bullmq';
 import type { Resources } from '@ballfirst/services/context';
+import type { Processor, Worker } from 'bullmq';
 import { type JobGiven, type QueueName, queueNames } from './job.ts';
 import type { QueueBackend } from './queue-backend.ts';
 import { jobNamed } from './registry.ts';
@@ -29,7 +29,10 @@ export const startWorkers = (
     };
     const began = performance.now();
     await job.handle(given, job.schema.parse(queued.data));
-    resources.log.info({ job: job.name, id: queued.id, ms: Math.round(performance.now() - began) }, 'job done');
+    resources.log.info(
+      { job: job.name, id: queued.id, ms: Math.round(performance.now() - began) },
+      'job done',
+    );
   };
   const workers: Worker[] = queueNames.map((name) => {
     const worker = backend.worker(name, process, {
