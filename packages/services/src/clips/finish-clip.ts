@@ -1,9 +1,36 @@
+import { ProblemError } from '@ballfirst/contracts/problems';
+import { audit } from '../audit.ts';
+import { requireReader } from '../authorise.ts';
 import type { Context } from '../context.ts';
+import { inTransaction } from '../in-transaction.ts';
 import type { Reply } from '../operation-types.ts';
+import { emit } from '../outbox.ts';
+import { clipOf } from './clip-of.ts';
+import { lockClip } from './lock-clip.ts';
 
-export const finishClip = async (_: {
+/**
+ * Says that the last byte is on disk. Said twice, it counts once.
+ * @throws ProblemError not-found, clip-not-yours when the upload has run out of time
+ */
+export const finishClip = ({
+  ctx,
+  input,
+}: {
   ctx: Context;
   input: { clipId: string };
-}): Promise<Reply<'readClip'>> => {
-  throw new Error('not yet');
-};
+}): Promise<Reply<'readClip'>> =>
+  inTransaction(ctx, async (tx) => {
+    const row = await lockClip(tx, ctx, input.clipId);
+    requireReader(ctx, row.studentId);
+    if (ctx.actor.kind === 'person' && ctx.actor.role !== 'student') throw new ProblemError('not-allowed');
+    if (row.status === 'expired') throw new ProblemError('clip-not-yours');
+    if (row.status !== 'uploading') return clipOf(row);
+    const { academyId } = ctx;
+    const finished = await tx.clip.update({
+      where: { academyId_id: { academyId, id: row.id } },
+      data: { status: 'uploaded', startedAt: ctx.resources.clock.now() },
+    });
+    await audit(tx, ctx, { action: 'finish-clip', subject: `clip:${row.id}` });
+    await emit(tx, ctx, 'clip.uploaded', { clipId: row.id });
+    return clipOf(finished);
+  });

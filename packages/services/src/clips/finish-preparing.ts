@@ -1,4 +1,11 @@
+import { audit } from '../audit.ts';
+import { requireSystem } from '../authorise.ts';
 import type { Context } from '../context.ts';
+import { inTransaction } from '../in-transaction.ts';
+import { emit } from '../outbox.ts';
+import { settleSubmission } from '../submissions/settle-submission.ts';
+import { lockClip } from './lock-clip.ts';
+import type { RefusalCode } from './refusal-words.ts';
 
 export type Outcome =
   | {
@@ -10,11 +17,32 @@ export type Outcome =
       readonly durationMs: number;
       readonly sha256: string;
     }
-  | { readonly kind: 'refused'; readonly refusal: string };
+  | { readonly kind: 'refused'; readonly refusal: RefusalCode };
 
-export const finishPreparing = async (_: {
+/**
+ * Last of three steps: writes what preparing brought, unless somebody began again since.
+ * @returns done: false for an old fence; nothing was written then
+ */
+export const finishPreparing = ({
+  ctx,
+  input,
+}: {
   ctx: Context;
   input: { clipId: string; fence: number; outcome: Outcome };
 }): Promise<{ done: boolean }> => {
-  throw new Error('not yet');
+  requireSystem(ctx);
+  return inTransaction(ctx, async (tx) => {
+    const { academyId } = ctx;
+    const row = await lockClip(tx, ctx, input.clipId);
+    if (row.fence !== input.fence || row.status !== 'preparing') return { done: false };
+    const { kind, ...found } = input.outcome;
+    await tx.clip.update({
+      where: { academyId_id: { academyId, id: row.id } },
+      data: { status: kind, percent: kind === 'ready' ? 100 : row.percent, ...found },
+    });
+    await audit(tx, ctx, { action: 'prepare-clip', subject: `clip:${row.id}`, detail: { outcome: kind } });
+    if (row.submissionId !== null) await settleSubmission(tx, ctx, row.submissionId);
+    await emit(tx, ctx, 'clip.prepared', { clipId: row.id });
+    return { done: true };
+  });
 };

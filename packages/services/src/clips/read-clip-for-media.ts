@@ -1,9 +1,26 @@
+import { ProblemError } from '@ballfirst/contracts/problems';
+import { requirePerson } from '../authorise.ts';
 import type { Context } from '../context.ts';
-import type { MediaFile } from './keys.ts';
+import { inTransaction } from '../in-transaction.ts';
+import { findClip } from './find-clip.ts';
+import { type MediaFile, mediaFiles } from './keys.ts';
 
-export const readClipForMedia = async (_: {
+/**
+ * Where a media file lies, when the actor may see it: the student it belongs to, coaches and managers of the academy.
+ * @throws ProblemError not-found, also while the clip is not ready
+ */
+export const readClipForMedia = ({
+  ctx,
+  input,
+}: {
   ctx: Context;
   input: { clipId: string; file: MediaFile };
 }): Promise<{ key: string; type: string }> => {
-  throw new Error('not yet');
+  requirePerson(ctx);
+  return inTransaction(ctx, async (tx) => {
+    const row = await findClip(tx, ctx, input.clipId);
+    if (row.status !== 'ready') throw new ProblemError('not-found');
+    const file = mediaFiles[input.file];
+    return { key: file.key({ academyId: ctx.academyId, clipId: row.id }), type: file.type };
+  });
 };

@@ -1,5 +1,14 @@
+import { ProblemError } from '@ballfirst/contracts/problems';
+import { newId } from '@ballfirst/db/ids';
+import { audit } from '../audit.ts';
+import { requireStudent } from '../authorise.ts';
 import type { Context } from '../context.ts';
+import { inTransaction } from '../in-transaction.ts';
 import type { Reply } from '../operation-types.ts';
+import { lockStudent } from '../students/lock-student.ts';
+import { requireConsent } from '../students/require-consent.ts';
+import { requireSending } from '../students/require-sending.ts';
+import { clipOf } from './clip-of.ts';
 
 /** What the upload door knows of a file before its first byte. */
 export type NewClip = {
@@ -9,6 +18,58 @@ export type NewClip = {
   readonly lengthBytes: number;
 };
 
-export const startClip = async (_: { ctx: Context; input: NewClip }): Promise<Reply<'readClip'>> => {
-  throw new Error('not yet');
+export const clipBytesAtMost = 500 * 1024 * 1024;
+export const unfinishedAtMost = 6;
+/** A range has one bar of signal: an upload may go on for two days. */
+const uploadHours = 48;
+
+/**
+ * Makes room for one video before its first byte; the clip's id is the id of the upload.
+ * @throws ProblemError not-allowed, consent-missing, too-large, bad-request, too-many-tries
+ */
+export const startClip = async ({
+  ctx,
+  input,
+}: {
+  ctx: Context;
+  input: NewClip;
+}): Promise<Reply<'readClip'>> => {
+  const { studentId } = requireStudent(ctx);
+  const { lengthBytes } = input;
+  if (!Number.isInteger(lengthBytes) || lengthBytes < 1) {
+    throw new ProblemError('bad-request', 'The file is empty. Choose the video again.');
+  }
+  if (lengthBytes > clipBytesAtMost) throw new ProblemError('too-large');
+  return inTransaction(ctx, async (tx) => {
+    const { academyId } = ctx;
+    const now = ctx.resources.clock.now();
+    const student = await lockStudent(tx, ctx, studentId);
+    requireSending(student);
+    requireConsent(student);
+    const unfinished = await tx.clip.count({
+      where: { academyId, studentId, status: 'uploading', expiresAt: { gt: now } },
+    });
+    if (unfinished >= unfinishedAtMost) {
+      throw new ProblemError('too-many-tries', 'Six videos are still on their way. Let them arrive first.');
+    }
+    const row = await tx.clip.create({
+      data: {
+        academyId,
+        id: newId(),
+        studentId,
+        fileName: input.fileName.slice(0, 200),
+        view: input.view,
+        swingLength: input.swingLength,
+        status: 'uploading',
+        lengthBytes: BigInt(lengthBytes),
+        percent: 0,
+        fence: 0,
+        marksVersion: 0,
+        createdAt: now,
+        expiresAt: new Date(now.getTime() + uploadHours * 3_600_000),
+      },
+    });
+    await audit(tx, ctx, { action: 'start-clip', subject: `clip:${row.id}`, detail: { lengthBytes } });
+    return clipOf(row);
+  });
 };

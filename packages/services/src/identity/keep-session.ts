@@ -13,6 +13,8 @@ const touchAfterMs = 60_000;
 export const keepSession = async (call: {
   readonly resources: Resources;
   readonly session: Session;
+  /** False for a caller that could not pass a new token on to the browser. */
+  readonly mayRotate?: boolean;
 }): Promise<Opened | null> => {
   const { actor, token } = call.session;
   const { db, clock } = call.resources;
@@ -20,6 +22,7 @@ export const keepSession = async (call: {
   if (now.getTime() - actor.seenAt.getTime() >= touchAfterMs) {
     await touchSession(db, { sessionId: actor.sessionId, now });
   }
+  if (call.mayRotate === false) return null;
   // A request with the former token must not rotate again: its sibling already holds the new one.
   if (actor.former || now.getTime() - actor.rotatedAt.getTime() < rotateAfterHours * 3_600_000) return null;
   const next = newToken();

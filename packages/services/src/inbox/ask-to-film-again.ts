@@ -1,8 +1,27 @@
+import { audit } from '../audit.ts';
+import { inTransaction } from '../in-transaction.ts';
 import type { Call, Reply } from '../operation-types.ts';
+import { emit } from '../outbox.ts';
+import { findSubmission } from '../submissions/lock-submission.ts';
+import { submissionOf } from '../submissions/submission-of.ts';
+import { requireClaim, unclaimed } from './require-claim.ts';
 
-export const askToFilmAgain = async ({
-  ctx,
-  input,
-}: Call<'askToFilmAgain'>): Promise<Reply<'askToFilmAgain'>> => {
-  throw new Error(`not yet: ${ctx.requestId} ${typeof input}`);
-};
+/**
+ * Asks for a better clip, with a reason; the coach who claimed it asks.
+ * @throws ProblemError not-found, not-claimed, already-claimed, already-answered, wrong-state
+ */
+export const askToFilmAgain = ({ ctx, input }: Call<'askToFilmAgain'>): Promise<Reply<'askToFilmAgain'>> =>
+  inTransaction(ctx, async (tx) => {
+    const row = await requireClaim(tx, ctx, input.id);
+    await tx.submission.update({
+      where: { academyId_id: { academyId: ctx.academyId, id: row.id } },
+      data: { status: 'film-again', ...unclaimed, version: { increment: 1 } },
+    });
+    await audit(tx, ctx, {
+      action: 'ask-to-film-again',
+      subject: `submission:${row.id}`,
+      detail: { reason: input.reason },
+    });
+    await emit(tx, ctx, 'submission.film-again', { submissionId: row.id });
+    return submissionOf(await findSubmission(tx, ctx, row.id), ctx.resources.clock.now());
+  });

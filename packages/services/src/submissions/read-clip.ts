@@ -1,5 +1,8 @@
+import { clipOf } from '../clips/clip-of.ts';
+import { findClip } from '../clips/find-clip.ts';
+import { inTransaction } from '../in-transaction.ts';
 import type { Call, Reply } from '../operation-types.ts';
 
-export const readClip = async ({ ctx, input }: Call<'readClip'>): Promise<Reply<'readClip'>> => {
-  throw new Error(`not yet: ${ctx.requestId} ${typeof input}`);
-};
+/** One clip: how far it is, or why it was refused. @throws ProblemError not-found */
+export const readClip = ({ ctx, input }: Call<'readClip'>): Promise<Reply<'readClip'>> =>
+  inTransaction(ctx, async (tx) => clipOf(await findClip(tx, ctx, input.id)));

@@ -1,0 +1,14 @@
+import { ProblemError } from '@ballfirst/contracts/problems';
+
+const may = new Set(['invited', 'trial', 'paid']);
+
+/** Whether a student's standing lets new swings be sent; what was answered stays readable. @throws ProblemError not-allowed */
+export const requireSending = (student: { readonly standing: string }): void => {
+  if (may.has(student.standing)) return;
+  throw new ProblemError(
+    'not-allowed',
+    student.standing === 'lapsed'
+      ? 'Your trial has ended. Your replies stay here; write to the academy to go on.'
+      : 'You are not sending swings at the moment. Write to the academy to go on.',
+  );
+};
