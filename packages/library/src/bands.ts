@@ -75,10 +75,3 @@ export const bands: readonly BandRow[] = [
   row('hip-past-ball-at-finish', [0, null]),
   row('hip-over-lead-ankle-at-finish', [-60, 120]),
 ];
-
-const fits = (list: readonly string[] | 'any', wanted: string): boolean =>
-  list === 'any' || list.includes(wanted);
-
-/** The band a measurement is read against for a club and a swing length, or null where none is set. */
-export const bandFor = (key: string, club: string, length: string): BandRow | null =>
-  bands.find((band) => band.key === key && fits(band.clubs, club) && fits(band.lengths, length)) ?? null;

@@ -1,9 +1,7 @@
 import { juniorsSentence, keepClearSentence, painSentence } from './cautions.ts';
 import { checkStation } from './check-station.ts';
 import { sessionBallsAtMost } from './constants.ts';
-import { type Drill, rungs } from './types.ts';
-
-const places = ['mat', 'grass', 'home'] as const;
+import { type Drill, places, rungs } from './types.ts';
 
 const checkCautions = (drill: Drill): readonly string[] => {
   const problems: string[] = [];

@@ -79,7 +79,8 @@ export type BandRow = {
   readonly source: string;
 };
 
-export type Place = 'mat' | 'grass' | 'home';
+export const places = ['mat', 'grass', 'home'] as const;
+export type Place = (typeof places)[number];
 export type Exaggeration = 'mild' | 'firm' | 'strong';
 
 /**

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { bandFor } from './bands.ts';
 import { causes } from './causes.ts';
 import { faultById, faultList } from './faults.ts';
 import { phrases } from './phrases.ts';
@@ -21,17 +20,5 @@ describe('faults', () => {
   it('has words for each', () => {
     expect(faultList.map((fault) => fault.id)).toEqual([...faults]);
     expect(faultById('fat').oppositeMiss).toBe('thin');
-  });
-});
-
-describe('bandFor', () => {
-  it('takes the first row that fits club and length', () => {
-    expect(bandFor('ball-inside-lead-heel', '8-iron', 'full')).toMatchObject({ low: 80, high: 130 });
-    expect(bandFor('head-shift-address-impact', 'driver', 'full')).toMatchObject({ low: -80 });
-    expect(bandFor('head-shift-address-impact', '7-iron', 'full')).toMatchObject({ low: -30 });
-  });
-  it('knows no top below three-quarter, and nothing of the unknown', () => {
-    expect(bandFor('hip-shift-address-top', '8-iron', 'hip-high')).toBeNull();
-    expect(bandFor('luck', '8-iron', 'full')).toBeNull();
   });
 });

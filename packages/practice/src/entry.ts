@@ -1,16 +1,18 @@
 import type { RungId } from '@ballfirst/library/types';
 
+/** Pain a student reports: none (or as always), new, or worse than usual. */
+export type Pain = 'none' | 'new' | 'worse';
+
 /**
- * One practice entry as a student logs it, on the student's local date. `balls` counts swings on a rung without a ball
- * too; `clean` how many met the rung's "clean". `painNewOrWorse`: pain that is new, or worse than usual.
+ * One practice entry of a programme, as a student logs it. `balls` counts swings on a rung without a ball too; `clean`
+ * how many met the rung's "clean"; `localDate` is the student's own calendar day, YYYY-MM-DD.
  */
 export type PracticeEntry = {
-  readonly drillId: string;
   readonly rung: RungId;
   readonly balls: number;
   readonly clean: number;
   readonly filmed: boolean;
-  readonly painNewOrWorse: boolean;
+  readonly pain: Pain;
   readonly localDate: string;
 };
 
