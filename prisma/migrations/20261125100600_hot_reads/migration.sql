@@ -85,7 +85,7 @@ CREATE FUNCTION public.clips_document(p_academy uuid, p_submission uuid) RETURNS
 LANGUAGE sql STABLE AS $$
   SELECT coalesce(json_agg(json_build_object(
     'id', c.id, 'fileName', c.file_name, 'view', c.view, 'swingLength', c.swing_length, 'status', c.status,
-    'percent', c.percent, 'refusal', c.refusal, 'widthPx', c.width_px, 'heightPx', c.height_px, 'frames', c.frames,
+    'lengthBytes', c.length_bytes, 'createdAt', public.instant_text(c.created_at), 'percent', c.percent, 'refusal', c.refusal, 'widthPx', c.width_px, 'heightPx', c.height_px, 'frames', c.frames,
     'fps', c.fps, 'durationMs', c.duration_ms, 'marksVersion', c.marks_version,
     'marks', (SELECT coalesce(json_agg(json_build_object('position', m.position, 'point', m.point, 'frame', m.frame,
         'x', m.x, 'y', m.y, 'source', m.source) ORDER BY m.frame, m.position, m.point), '[]'::json)
@@ -141,8 +141,10 @@ BEGIN
       'diagnosis', (SELECT json_build_object(
           'id', d.id, 'fault', d.fault, 'chosenCause', d.chosen_cause, 'setUpTicks', d.set_up_ticks,
           'inputs', d.inputs, 'ranking', d.ranking, 'methodVersion', d.method_version, 'overruled', d.overruled,
-          'byMembership', d.by_membership, 'at', public.instant_text(d.at))
-        FROM public.diagnosis d WHERE d.academy_id = p_academy AND d.submission_id = s.id
+          'byMembership', d.by_membership, 'byName', b.name, 'at', public.instant_text(d.at))
+        FROM public.diagnosis d
+        JOIN public.membership b ON b.academy_id = p_academy AND b.id = d.by_membership
+        WHERE d.academy_id = p_academy AND d.submission_id = s.id
         ORDER BY d.at DESC, d.id DESC LIMIT 1),
       'reply', (SELECT json_build_object(
           'id', r.id, 'status', r.status, 'words', r.words, 'cause', r.cause, 'setUpTicks', r.set_up_ticks,
@@ -156,6 +158,13 @@ BEGIN
           'bandHigh', x.band_high, 'methodVersion', x.method_version, 'at', public.instant_text(x.at))
           ORDER BY x.clip_id, x.key), '[]'::json)
         FROM public.measurement x WHERE x.academy_id = p_academy AND x.submission_id = s.id),
+      'earlier', (SELECT coalesce(json_agg(json_build_object(
+          'id', e.id, 'sentAt', public.instant_text(e.sent_at), 'status', e.status, 'cause', r.cause)
+          ORDER BY e.sent_at DESC, e.id DESC), '[]'::json)
+        FROM (SELECT * FROM public.submission
+          WHERE academy_id = p_academy AND student_id = s.student_id AND (sent_at, id) < (s.sent_at, s.id)
+          ORDER BY sent_at DESC, id DESC LIMIT 10) e
+        LEFT JOIN public.reply r ON r.academy_id = p_academy AND r.submission_id = e.id AND r.status = 'sent'),
       'programme', public.programme_document(p_academy, s.student_id))
     FROM public.submission s
     JOIN public.student t ON t.academy_id = p_academy AND t.id = s.student_id

@@ -53,6 +53,8 @@ export type OpenSubmission = {
     view: string;
     swingLength: string;
     status: string;
+    lengthBytes: number;
+    createdAt: string;
     percent: number;
     refusal: string | null;
     widthPx: number | null;
@@ -74,6 +76,7 @@ export type OpenSubmission = {
     methodVersion: string;
     overruled: boolean;
     byMembership: string;
+    byName: string;
     at: string;
   } | null;
   reply: {
@@ -103,6 +106,8 @@ export type OpenSubmission = {
     methodVersion: string;
     at: string;
   }[];
+  /** The student's ten submissions before this one, newest first; `cause` once answered. */
+  earlier: { id: string; sentAt: string; status: string; cause: string | null }[];
   /** The student's open or held programme with its last ten entries, newest first. */
   programme: {
     id: string;
