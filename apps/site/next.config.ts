@@ -1,0 +1,14 @@
+import { join } from 'node:path';
+import type { NextConfig } from 'next';
+
+const ours = ['calendar', 'contracts', 'diagnosis', 'library', 'numbers', 'practice', 'progress', 'swing'];
+
+const config: NextConfig = {
+  transpilePackages: ours.map((name) => `@ballfirst/${name}`),
+  turbopack: { root: join(import.meta.dirname, '..', '..') },
+  poweredByHeader: false,
+  // The door compresses once for everybody.
+  compress: false,
+};
+
+export default config;

@@ -1,0 +1,79 @@
+'use client';
+import { TenBalls } from '../../../../drawings/ten-balls.tsx';
+import { outcomeForStudent } from '../../../../words/names.ts';
+import { sendWords } from '../../../../words/send.ts';
+import type { Outcome } from '../../../../words/tally.ts';
+import { type Draft, mostBalls, setBalls, takeBack, tallyOf, tap } from './draft.ts';
+import styles from './tally-taps.module.css';
+
+const large = ['solid', 'fat', 'thin', 'topped'] as const;
+const others = ['heel', 'toe', 'shank', 'sky'] as const;
+
+type Props = { draft: Draft; change: (next: (draft: Draft) => Draft) => void };
+
+/** Ten balls on four large buttons. The buttons rest when every ball of the set is tapped. */
+export function TallyTaps({ draft, change }: Props) {
+  const tally = tallyOf(draft);
+  const full = draft.taps.length >= draft.balls;
+  const button = (one: Outcome, className: string | undefined) => (
+    <button
+      key={one}
+      type="button"
+      className={className}
+      disabled={full}
+      aria-label={`${outcomeForStudent[one]}: ${tally[one]}`}
+      onClick={() => change((now) => tap(now, one))}
+    >
+      <span>{outcomeForStudent[one]}</span>
+      <span className={styles.count}>{tally[one]}</span>
+    </button>
+  );
+  return (
+    <fieldset className="stack tight">
+      <legend>{sendWords.tallyTitle}</legend>
+      <p className="hint">{sendWords.tallyHint}</p>
+      <div className={styles.large}>{large.map((one) => button(one, styles.tap))}</div>
+      <details open={others.some((one) => tally[one] > 0)}>
+        <summary>{sendWords.more}</summary>
+        <div className={styles.others}>{others.map((one) => button(one, styles.small))}</div>
+      </details>
+      <div className={styles.result}>
+        <TenBalls tally={tally} reader="student" />
+        <p role="status" className="small">
+          {full ? sendWords.full(draft.balls) : sendWords.tapped(draft.taps.length, draft.balls)}
+        </p>
+      </div>
+      <div className="row apart">
+        <button type="button" disabled={draft.taps.length === 0} onClick={() => change(takeBack)}>
+          {sendWords.undo}
+        </button>
+        <fieldset className="row">
+          <legend className="unseen">{sendWords.ballsInSet}</legend>
+          <span aria-hidden="true" className="small">
+            {sendWords.ballsInSet}
+          </span>
+          <button
+            type="button"
+            aria-label={sendWords.fewer}
+            disabled={draft.balls <= Math.max(1, draft.taps.length)}
+            onClick={() => change((now) => setBalls(now, now.balls - 1))}
+          >
+            −
+          </button>
+          <output>{draft.balls}</output>
+          <button
+            type="button"
+            aria-label={sendWords.oneMore}
+            disabled={draft.balls >= mostBalls}
+            onClick={() => change((now) => setBalls(now, now.balls + 1))}
+          >
+            +
+          </button>
+        </fieldset>
+      </div>
+      {draft.taps.length > 0 && !full && (
+        <p className="hint">{sendWords.notTapped(draft.balls - draft.taps.length)}</p>
+      )}
+    </fieldset>
+  );
+}

@@ -1,0 +1,72 @@
+'use client';
+import { useCallback, useEffect, useRef, useState } from 'react';
+import { keptFile } from './kept-file.ts';
+import { startUpload } from './start-upload.ts';
+import type { ClipFacts, UploadState } from './upload-state.ts';
+
+/** One video on its way up, from whatever was kept of it. `owner` keeps the videos of two accounts apart. */
+export const useUpload = (owner: string) => {
+  const [state, setState] = useState<UploadState>({ kind: 'none' });
+  const stop = useRef<(() => void) | null>(null);
+  const file = useRef<File | null>(null);
+
+  const begin = useCallback(
+    (chosen: File, facts: ClipFacts) => {
+      stop.current?.();
+      file.current = chosen;
+      stop.current = startUpload({
+        owner,
+        file: chosen,
+        facts,
+        tell: (next) => {
+          setState(next);
+          if (next.kind === 'done') void keptFile.forget(owner);
+        },
+      });
+    },
+    [owner],
+  );
+
+  const choose = useCallback(
+    (chosen: File, facts: ClipFacts) => {
+      void keptFile.keep(owner, chosen);
+      begin(chosen, facts);
+    },
+    [begin, owner],
+  );
+
+  /** Goes on after a reload: with the kept file, or by asking for the same one. */
+  const resume = useCallback(
+    async (known: { fileName: string; clipId: string | null; done: boolean }, facts: ClipFacts) => {
+      const { fileName, clipId } = known;
+      if (known.done && clipId !== null) return setState({ kind: 'done', fileName, clipId });
+      const kept = file.current ?? (await keptFile.find(owner));
+      if (kept !== null && kept.name === fileName) return begin(kept, facts);
+      setState({ kind: 'asks-same', fileName, clipId });
+    },
+    [begin, owner],
+  );
+
+  /** The same file again, also with other facts; a file that is no longer at hand is asked for. */
+  const restart = useCallback(
+    async (fileName: string, facts: ClipFacts) => {
+      const kept = file.current ?? (await keptFile.find(owner));
+      if (kept !== null && kept.name === fileName) begin(kept, facts);
+      else setState({ kind: 'asks-same', fileName, clipId: null });
+    },
+    [begin, owner],
+  );
+
+  const forget = useCallback(() => {
+    stop.current?.();
+    stop.current = null;
+    file.current = null;
+    void keptFile.forget(owner);
+    setState({ kind: 'none' });
+  }, [owner]);
+
+  useEffect(() => () => stop.current?.(), []);
+  return { state, choose, resume, restart, forget };
+};
+
+export type Uploading = ReturnType<typeof useUpload>;
