@@ -1,6 +1,14 @@
 import { arcClearanceMm, isRigid } from './arc-clearance.ts';
-import { equipment, rigidClearanceMm, towelClearanceMm } from './constants.ts';
-import type { Drill, Station } from './types.ts';
+import { arcHeightBehindMm } from './arc-height.ts';
+import { equipment, obstacleHeightsMm, rigidClearanceMm, towelClearanceMm } from './constants.ts';
+import type { Drill, Station, StationObject } from './types.ts';
+
+/** A soft obstacle behind the ball that even a sound swing would touch. */
+const inTheWayOfSound = (object: StationObject): boolean => {
+  const heightMm = obstacleHeightsMm[object.what];
+  const nearEdgeMm = -(object.xMm + object.lengthMm / 2);
+  return heightMm !== undefined && nearEdgeMm > 0 && arcHeightBehindMm(nearEdgeMm) < heightMm;
+};
 
 /** What is wrong with one station of a drill, as sentences; none is well. */
 export const checkStation = (station: Station, drill: Drill): readonly string[] => {
@@ -16,6 +24,7 @@ export const checkStation = (station: Station, drill: Drill): readonly string[] 
     if (isRigid(object) && arcClearanceMm(object) < rigidClearanceMm) {
       problems.push(`${at}: rigid "${object.label}" lies within 30 cm of the club's path`);
     }
+    if (inTheWayOfSound(object)) problems.push(`${at}: a sound swing would touch "${object.label}"`);
     if (object.what === 'ball' && (object.xMm !== 0 || object.yMm !== 0)) {
       problems.push(`${at}: a hard ball lies anywhere but at the ball spot`);
     }

@@ -93,6 +93,8 @@ describe('a broken copy is refused', () => {
       /hard ball/,
     );
     expect(problemsWithStation({ objects: [{ ...stick(-300, 0), what: 'towel' }] }).join()).toMatch(/towel/);
+    const closeFence = { ...stick(-220, 0), what: 'soft-ball' as const, lengthMm: 43, widthMm: 43 };
+    expect(problemsWithStation({ objects: [closeFence] }).join()).toMatch(/sound swing/);
   });
   it('a cause that leads nowhere, to itself or to no drill', () => {
     expect(problemsWithCause({ leadsTo: { 'bad-luck': 0.5 } }).join()).toMatch(/unknown cause/);

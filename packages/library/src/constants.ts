@@ -10,6 +10,9 @@ export const ironArc = { radiusMm: 1300, planeDeg: 62 } as const;
 export const rigidClearanceMm = 300;
 /** A soft towel's near edge is at least this far behind the ball: common practice, no source. */
 export const towelClearanceMm = 100;
+/** How high a soft obstacle stands: a towel in one layer, a practice ball. */
+export const obstacleHeightsMm: Readonly<Record<string, number>> = { towel: 8, 'soft-ball': ballDiameterMm };
+
 /** A session: no more balls than this in all: common practice, no source. */
 export const sessionBallsAtMost = 90;
 
