@@ -1,0 +1,22 @@
+import { writeSync } from 'node:fs';
+import { createInterface } from 'node:readline';
+import type { ChildJob, ChildWord } from './child-words.ts';
+import { prepareClip } from './prepare.ts';
+
+// Entry of the process that opens untrusted video: importing this file runs it. One job, then the end.
+const say = (word: ChildWord): void => {
+  writeSync(1, `${JSON.stringify(word)}\n`);
+};
+
+const lines = createInterface({ input: process.stdin });
+lines.once('line', (line) => {
+  // The parent holds the other end of the input: when it goes, so do we.
+  lines.once('close', () => process.exit(1));
+  const job = JSON.parse(line) as ChildJob;
+  prepareClip({ ...job, onProgress: (percent) => say({ percent }) })
+    .then(
+      (done) => say({ done }),
+      (error: unknown) => say({ failed: error instanceof Error ? error.message : String(error) }),
+    )
+    .finally(() => process.exit(0));
+});

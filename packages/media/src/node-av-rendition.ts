@@ -1,0 +1,92 @@
+import type { CodecContext, FormatContext, Frame, Rational, Stream } from 'node-av/lib';
+import type { NodeAv } from './load-node-av.ts';
+import type { Disposal } from './node-av.ts';
+import { type TranscodeJob, x264Quality, x264Settings } from './transcoder.ts';
+
+export type NodeAvRendition = {
+  readonly write: (frame: Frame) => Promise<void>;
+  readonly end: () => Promise<void>;
+};
+
+type Timing = { readonly timeBase: Rational; readonly rate: Rational };
+
+/** The H.264 encoder and the MP4 writer. The stream is made anew, so that no rotation and no tag comes over. */
+export async function openNodeAvRendition(
+  av: NodeAv,
+  job: TranscodeJob,
+  timing: Timing,
+  disposal: Disposal,
+): Promise<NodeAvRendition> {
+  const encoder = await openEncoder(av, job, timing, disposal);
+  const format = new av.FormatContext();
+  av.FFmpegError.throwIfError(
+    format.allocOutputContext2(null, 'mp4', `file:${job.renditionPath}`),
+    'opening the rendition',
+  );
+  disposal.push(() => format.freeContext());
+  const stream = format.newStream(null);
+  av.FFmpegError.throwIfError(stream.codecpar.fromContext(encoder), 'describing the rendition');
+  stream.timeBase = timing.timeBase;
+  stream.avgFrameRate = timing.rate;
+  format.setFlags(av.AVFMT_FLAG_BITEXACT);
+  av.FFmpegError.throwIfError(await format.openOutput(), 'writing the rendition');
+  disposal.push(() => format.closeOutput());
+  const header = await format.writeHeader(av.Dictionary.fromObject({ movflags: '+faststart' }));
+  av.FFmpegError.throwIfError(header, 'writing the header');
+
+  const packet = new av.Packet();
+  packet.alloc();
+  disposal.push(() => packet.free());
+  const drain = () => drainEncoder(av, encoder, format, stream, timing.timeBase, packet);
+  return {
+    write: async (frame) => {
+      frame.pictType = av.AV_PICTURE_TYPE_NONE;
+      av.FFmpegError.throwIfError(await encoder.sendFrame(frame), 'encoding');
+      await drain();
+    },
+    end: async () => {
+      await encoder.sendFrame(null);
+      await drain();
+      av.FFmpegError.throwIfError(await format.writeTrailer(), 'finishing the rendition');
+    },
+  };
+}
+
+async function openEncoder(
+  av: NodeAv,
+  job: TranscodeJob,
+  timing: Timing,
+  disposal: Disposal,
+): Promise<CodecContext> {
+  const codec = av.Codec.findEncoderByName(av.FF_ENCODER_LIBX264);
+  if (codec === null) throw new Error('node-av cannot write H.264');
+  const encoder = new av.CodecContext();
+  encoder.allocContext3(codec);
+  disposal.push(() => encoder.freeContext());
+  encoder.width = job.widthPx;
+  encoder.height = job.heightPx;
+  encoder.pixelFormat = av.AV_PIX_FMT_YUV420P;
+  encoder.timeBase = timing.timeBase;
+  if (timing.rate.num > 0) encoder.framerate = timing.rate;
+  encoder.colorRange = av.AVCOL_RANGE_MPEG;
+  encoder.sampleAspectRatio = new av.Rational(1, 1);
+  encoder.setFlags(av.AV_CODEC_FLAG_GLOBAL_HEADER, av.AV_CODEC_FLAG_BITEXACT);
+  const options = av.Dictionary.fromObject({ ...x264Quality, 'x264-params': x264Settings });
+  av.FFmpegError.throwIfError(await encoder.open2(codec, options), 'opening the encoder');
+  return encoder;
+}
+
+async function drainEncoder(
+  av: NodeAv,
+  encoder: CodecContext,
+  format: FormatContext,
+  stream: Stream,
+  timeBase: Rational,
+  packet: InstanceType<NodeAv['Packet']>,
+): Promise<void> {
+  while ((await encoder.receivePacket(packet)) >= 0) {
+    packet.streamIndex = stream.index;
+    packet.rescaleTs(timeBase, stream.timeBase);
+    av.FFmpegError.throwIfError(await format.interleavedWriteFrame(packet), 'writing the rendition');
+  }
+}
