@@ -33,15 +33,16 @@ export function explainAway(causes: readonly PossibleCause[], leak: number): rea
     if (!(baseRate > 0 && baseRate < 1)) throw new RangeError('A base rate lies strictly between 0 and 1.');
     return 1 / (1 + ((1 - baseRate) / baseRate) * Math.exp(-logRatio));
   });
-  const pulls = causes.map(({ weight }, i) => (present[i] ?? 0) * weight);
-  const fault = noisyOr(leak, pulls);
-  if (!(fault > 0)) throw new RangeError('No cause and no leak: the fault cannot happen.');
+  const missed = causes.map(({ weight }, i) => 1 - noisyOr(0, [(present[i] ?? 0) * weight]));
+  const fault = 1 - (1 - leak) * missed.reduce((product, one) => product * one, 1);
+  if (!(leak >= 0 && leak <= 1 && fault > 0))
+    throw new RangeError('No cause and no leak: the fault cannot happen.');
   return causes.map(({ weight }, j) => {
-    const others = pulls.map((pull, i) => (i === j ? 0 : pull));
-    const withIt = noisyOr(leak, [...others, weight]);
+    let missedByOthers = 1 - leak;
+    for (let i = 0; i < missed.length; i += 1) if (i !== j) missedByOthers *= missed[i] ?? 1;
     return {
-      probability: ((present[j] ?? 0) * withIt) / fault,
-      share: Math.max(0, 1 - noisyOr(leak, others) / fault),
+      probability: ((present[j] ?? 0) * (1 - missedByOthers * (1 - weight))) / fault,
+      share: Math.max(0, 1 - (1 - missedByOthers) / fault),
     };
   });
 }

@@ -17,14 +17,19 @@ export function varianceOf(
   let sum = 0;
   for (let i = 0; i < n; i += 1) {
     const row = covariance[i] ?? [];
+    const gi = sensitivities[i] ?? 0;
+    const variance = row[i] ?? Number.NaN;
     if (row.length !== n) throw new RangeError('The covariance is not square.');
-    if (!((row[i] ?? Number.NaN) >= 0)) throw new RangeError(`Variance ${i} is negative or missing.`);
-    for (let j = 0; j < n; j += 1) {
+    if (!(variance >= 0)) throw new RangeError(`Variance ${i} is negative or missing.`);
+    sum += gi * variance * gi;
+    for (let j = 0; j < i; j += 1) {
       const cij = row[j] ?? 0;
-      if (Math.abs(cij - (covariance[j]?.[i] ?? 0)) > 1e-9 * (1 + Math.abs(cij))) {
+      const cji = covariance[j]?.[i] ?? 0;
+      if (cij === 0 && cji === 0) continue;
+      if (Math.abs(cij - cji) > 1e-9 * (1 + Math.abs(cij))) {
         throw new RangeError('The covariance is not symmetric.');
       }
-      sum += (sensitivities[i] ?? 0) * cij * (sensitivities[j] ?? 0);
+      sum += 2 * gi * cij * (sensitivities[j] ?? 0);
     }
   }
   return Math.max(0, sum);

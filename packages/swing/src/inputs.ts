@@ -31,10 +31,13 @@ export function newInputs(): Inputs {
  * @param correlation - between two members of a family, 0..1
  */
 export function covarianceOf(list: readonly Input[], correlation: number): readonly (readonly number[])[] {
-  return list.map((a, i) =>
-    list.map((b, j) => {
-      if (i === j) return a.u * a.u;
-      return a.family !== undefined && a.family === b.family ? correlation * a.u * b.u : 0;
-    }),
-  );
+  return list.map((a, i) => {
+    const row = new Array<number>(list.length).fill(0);
+    row[i] = a.u * a.u;
+    if (a.family === undefined) return row;
+    list.forEach((b, j) => {
+      if (j !== i && b.family === a.family) row[j] = correlation * a.u * b.u;
+    });
+    return row;
+  });
 }

@@ -5,35 +5,60 @@ import type { Place } from './place.ts';
 import type { PlacedMark } from './placed-marks.ts';
 import type { Sight } from './sight.ts';
 
-/** A point of the player in mm, along and up from where the lens points. */
-export type Located = { readonly alongMm: number; readonly upMm: number };
+/** Where a point of the player lies on one axis, in mm from where the lens points, by input vector and focal length. */
+export type Locate = (x: readonly number[], focalPx: number) => number;
+
+type Seen = {
+  readonly inputs: Inputs;
+  readonly sight: Sight;
+  readonly place: Place;
+  readonly mark: PlacedMark;
+};
+
+/** How far a point lies from the lens: each at its own depth, so that the nearer ball is not read as if among the ankles. */
+function addDistance({ inputs, sight, place }: Seen): (x: readonly number[]) => number {
+  const { point } = place;
+  const depth = depthOf(point);
+  const behind =
+    depth.u === 0
+      ? null
+      : inputs.add({ name: `${point}/depth`, value: depth.mm, u: depth.u, clicked: false });
+  return (x) => {
+    const beyond = behind === null ? depth.mm : (x[behind] ?? 0);
+    return sight.distanceMm(x) + beyond + (depth.fromGripEnd ? sight.gripDepthMm(x) : 0);
+  };
+}
 
 /**
- * Adds a mark to the inputs of a measurement and tells how to find its point in mm: each point lies at its own depth,
- * so that the nearer ball is not read as if it stood among the ankles.
+ * Adds a mark to the inputs of a measurement, along the target line.
  *
- * @returns a function of the input vector and the focal length in pixels
- * @source pinhole geometry, derived here: along = (D + Z) tan(yaw + atan(px / f)), up = (D + Z) px / f
+ * @source pinhole geometry, derived here: along = (D + Z) tan(yaw + atan(px / f))
  */
-export function addLocated(
-  inputs: Inputs,
-  sight: Sight,
-  place: Place,
-  mark: PlacedMark,
-): (x: readonly number[], focalPx: number) => Located {
+export function addAlong(seen: Seen): Locate {
+  const { inputs, sight, place, mark } = seen;
   const name = `${place.position}/${place.point}`;
-  const along = inputs.add({ name: `${name}/along`, value: mark.alongPx, u: mark.uPx, clicked: true });
-  const up = inputs.add({ name: `${name}/up`, value: mark.upPx, u: mark.uPx, clicked: true });
-  const depth = depthOf(place.point);
-  const behind = inputs.add({ name: `${place.point}/depth`, value: depth.mm, u: depth.u, clicked: false });
+  const px = inputs.add({ name: `${name}/along`, value: mark.alongPx, u: mark.uPx, clicked: true });
+  const distance = addDistance(seen);
   const u = clothingDoubtMm(place.point);
-  const clothing = inputs.add({ name: `${name}/clothing`, value: 0, u, clicked: false, family: place.point });
+  const clothing =
+    u === 0
+      ? null
+      : inputs.add({ name: `${name}/clothing`, value: 0, u, clicked: false, family: place.point });
   return (x, focalPx) => {
-    const depthMm = (x[behind] ?? 0) + (depth.fromGripEnd ? sight.gripDepthMm(x) : 0);
-    const away = sight.distanceMm(x) + depthMm;
-    return {
-      alongMm: away * Math.tan(sight.yawRad(x) + Math.atan((x[along] ?? 0) / focalPx)) + (x[clothing] ?? 0),
-      upMm: (away * (x[up] ?? 0)) / focalPx,
-    };
+    const worn = clothing === null ? 0 : (x[clothing] ?? 0);
+    return distance(x) * Math.tan(sight.yawRad(x) + Math.atan((x[px] ?? 0) / focalPx)) + worn;
   };
+}
+
+/**
+ * Adds a mark to the inputs of a measurement, upwards.
+ *
+ * @source pinhole geometry, derived here: up = (D + Z) px / f
+ */
+export function addUp(seen: Seen): Locate {
+  const { inputs, place, mark } = seen;
+  const name = `${place.position}/${place.point}/up`;
+  const px = inputs.add({ name, value: mark.upPx, u: mark.uPx, clicked: true });
+  const distance = addDistance(seen);
+  return (x, focalPx) => (distance(x) * (x[px] ?? 0)) / focalPx;
 }

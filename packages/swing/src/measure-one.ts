@@ -1,22 +1,15 @@
 import { propagate } from '@ballfirst/numbers/propagate';
-import { varianceOf } from '@ballfirst/numbers/variance-of';
 import { clothingCorrelation } from './clothing-doubt.ts';
 import type { Definition } from './definition.ts';
 import { covarianceOf, newInputs } from './inputs.ts';
-import { addLocated, type Located } from './locate.ts';
+import { addAlong, addUp, type Locate } from './locate.ts';
 import type { Picture, Setting } from './marks.ts';
 import type { Measurement } from './measurement.ts';
 import { measurementNames } from './measurement-names.ts';
+import type { Place } from './place.ts';
 import type { PlacedMarks } from './placed-marks.ts';
 import { ankles, placesOf } from './places-of.ts';
 import { addSight } from './sight.ts';
-
-const difference = (axis: Definition['axis'], of: Located, from: Located): number => {
-  const along = of.alongMm - from.alongMm;
-  const up = of.upMm - from.upMm;
-  if (axis === 'lean') return (Math.atan2(along, up) * 180) / Math.PI;
-  return axis === 'along' ? along : up;
-};
 
 /**
  * One measurement with its doubt: clicks, clothing, depth, yaw, distance and club length go through one law of
@@ -33,24 +26,31 @@ export function measureOne(
 ): Measurement {
   const inputs = newInputs();
   const sight = addSight(inputs, marks, picture, setting);
-  const located = (place: Definition['of']) => {
+  const seen = (place: Place) => {
     const mark = marks.at(place);
     if (mark === undefined) throw new RangeError(`No mark for ${place.point} at ${place.position}.`);
-    return addLocated(inputs, sight, place, mark);
+    return { inputs, sight, place, mark };
   };
-  const of = located(definition.of);
-  const from = located(definition.from);
-  const lead = definition.perAnkles ? located(ankles.lead) : null;
-  const trail = definition.perAnkles ? located(ankles.trail) : null;
+  const apart = (add: typeof addAlong, of: Place, from: Place): Locate => {
+    const end = add(seen(of));
+    const start = add(seen(from));
+    return (x, focalPx) => end(x, focalPx) - start(x, focalPx);
+  };
+  const { axis, of, from, backwards } = definition;
+  const along = axis === 'up' ? null : apart(addAlong, of, from);
+  const up = axis === 'along' ? null : apart(addUp, of, from);
+  const ankleDistance = definition.perAnkles ? apart(addAlong, ankles.lead, ankles.trail) : null;
   const { value: shift, u: uShift } = definition.offset ?? { value: 0, u: 0 };
-  const offset = inputs.add({ name: 'offset', value: shift, u: uShift, clicked: false });
+  const offset =
+    uShift === 0 ? null : inputs.add({ name: 'offset', value: shift, u: uShift, clicked: false });
 
   const model = (x: readonly number[]): number => {
     const focalPx = sight.focalPx(x);
-    const raw = difference(definition.axis, of(x, focalPx), from(x, focalPx));
-    const signed = (definition.backwards ? -raw : raw) + (x[offset] ?? 0);
-    if (lead === null || trail === null) return signed;
-    return (100 * signed) / (lead(x, focalPx).alongMm - trail(x, focalPx).alongMm);
+    const a = along?.(x, focalPx) ?? 0;
+    const b = up?.(x, focalPx) ?? 0;
+    const raw = axis === 'lean' ? (Math.atan2(a, b) * 180) / Math.PI : a + b;
+    const signed = (backwards ? -raw : raw) + (offset === null ? shift : (x[offset] ?? 0));
+    return ankleDistance === null ? signed : (100 * signed) / ankleDistance(x, focalPx);
   };
   const covariance = covarianceOf(inputs.list, clothingCorrelation);
   const { value, u, sensitivities } = propagate(
@@ -58,13 +58,16 @@ export function measureOne(
     inputs.list.map((input) => input.value),
     covariance,
   );
-  const clicks = inputs.list.map((input, i) => (input.clicked ? (sensitivities[i] ?? 0) : 0));
+  // Clicks are independent of one another and of all else.
+  const clicks = inputs.list.map(({ clicked, u: uInput }, i) =>
+    clicked ? (sensitivities[i] ?? 0) * uInput : 0,
+  );
   return {
     key: definition.key,
     unit: measurementNames[definition.key].unit,
     value,
     u,
-    uStatistical: Math.sqrt(varianceOf(clicks, covariance)),
+    uStatistical: Math.hypot(...clicks),
     proxy: definition.proxy,
     positions: [...new Set(placesOf(definition).map(({ position }) => position))],
   };
