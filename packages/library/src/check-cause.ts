@@ -48,6 +48,7 @@ export const checkCause = (cause: Cause, shelf: Shelf): readonly string[] => {
   for (const id of cause.drills) {
     const drill = shelf.drills.get(id);
     if (drill === undefined) problems.push(`asks for an unknown drill "${id}"`);
+    else if (!drill.causes.includes(cause.id)) problems.push(`asks for "${id}", which does not name it`);
   }
   return problems;
 };

@@ -1,7 +1,7 @@
 import { juniorsSentence, keepClearSentence, painSentence } from './cautions.ts';
 import { checkStation } from './check-station.ts';
 import { sessionBallsAtMost } from './constants.ts';
-import { type Drill, places, rungs } from './types.ts';
+import { type Cause, type Drill, places, rungs } from './types.ts';
 
 const checkCautions = (drill: Drill): readonly string[] => {
   const problems: string[] = [];
@@ -30,8 +30,11 @@ const checkLadder = (drill: Drill): readonly string[] => {
   return problems;
 };
 
-/** What is wrong with a drill, as sentences; none is well. `causeIds`: the causes that exist. */
-export const checkDrill = (drill: Drill, causeIds: ReadonlySet<string>): readonly string[] => {
+/** What is wrong with a drill, as sentences; none is well. `causes`: those that exist, by id. */
+export const checkDrill = (
+  drill: Drill,
+  causes: ReadonlyMap<string, Pick<Cause, 'drills'>>,
+): readonly string[] => {
   const problems = [...checkCautions(drill), ...checkLadder(drill)];
   for (const place of places) {
     if (!drill.stations.some((station) => station.place === place))
@@ -39,7 +42,9 @@ export const checkDrill = (drill: Drill, causeIds: ReadonlySet<string>): readonl
   }
   for (const station of drill.stations) problems.push(...checkStation(station, drill));
   for (const cause of drill.causes) {
-    if (!causeIds.has(cause)) problems.push(`names an unknown cause "${cause}"`);
+    const named = causes.get(cause);
+    if (named === undefined) problems.push(`names an unknown cause "${cause}"`);
+    else if (!named.drills.includes(drill.id)) problems.push(`names "${cause}", which does not ask for it`);
   }
   if (drill.steps.length === 0) problems.push('has no steps');
   if (drill.dose.trim() === '') problems.push('has no dose');

@@ -36,8 +36,9 @@ const loops = (all: readonly Cause[]): readonly string[] => {
 
 /** Everything wrong with a library; an empty list is a sound one. An academy's own copies pass through here too. */
 export const checkLibrary = (content: LibraryContent = builtIn): readonly LibraryProblem[] => {
+  const causesById = new Map(content.causes.map((cause) => [cause.id, cause]));
   const shelf = {
-    causeIds: new Set(content.causes.map((cause) => cause.id)),
+    causeIds: new Set(causesById.keys()),
     drills: new Map(content.drills.map((drill) => [drill.id, drill])),
     observationKeys: new Set(content.observations.map((observation) => observation.key)),
     bandKeys: new Set(content.bands.map((band) => band.key)),
@@ -54,7 +55,7 @@ export const checkLibrary = (content: LibraryContent = builtIn): readonly Librar
     );
   }
   for (const drill of content.drills) {
-    add(drill.id, checkDrill(drill, shelf.causeIds));
+    add(drill.id, checkDrill(drill, causesById));
     add(
       drill.id,
       sidesInWords(wordsOfDrill(drill)).map((words) => `says lead or trail to a student: ${words}`),

@@ -81,6 +81,13 @@ export const lineBrush: Drill = {
     'dip',
     'lift',
     'ball-too-far-forward',
+    'reverse-tilt',
+    'upper-body-lunge',
+    'lead-arm-bend',
+    'grip-tension',
+    'over-long',
+    'rushed',
+    'radius-change',
   ],
   stations: [grass, mat, home],
   steps: [
