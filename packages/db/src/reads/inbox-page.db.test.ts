@@ -1,0 +1,149 @@
+import {
+  createAcademy,
+  createClip,
+  createMembership,
+  createStudent,
+  createSubmission,
+  factoryNow,
+} from '@ballfirst/testing/factories';
+import { type TestDatabase, testDatabase } from '@ballfirst/testing/test-database';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { newId } from '../ids.ts';
+import { withAcademy } from '../with-academy.ts';
+import { type InboxFilters, readInboxPage } from './inbox-page.ts';
+
+let test: TestDatabase;
+beforeAll(async () => {
+  test = await testDatabase({ poolSize: 1 });
+});
+afterAll(() => test.close());
+
+const now = factoryNow;
+const later = (hours: number): Date => new Date(now.getTime() + hours * 3_600_000);
+
+const idsOf = async (academyId: string, filters: InboxFilters): Promise<string[]> => {
+  const rows = await readInboxPage(test.db, { academyId, limit: 50, filters, now });
+  return rows.map((row) => row.submissionId);
+};
+
+describe('readInboxPage', () => {
+  it('carries what the inbox shows of a waiting swing', async () => {
+    const coach = await createMembership(test.db, { name: 'The coach' });
+    const { academyId } = coach;
+    const claim = { claimedBy: coach.id, claimedAt: now, claimExpiresAt: later(1) };
+    const submission = await createSubmission(test.db, {
+      academyId,
+      pain: 'new',
+      painNote: 'wrist',
+      ...claim,
+    });
+    const { studentId } = submission;
+    const clip = await createClip(test.db, { academyId, studentId, submissionId: submission.id });
+    const [row] = await readInboxPage(test.db, { academyId, limit: 10, filters: {}, now });
+    expect(row).toMatchObject({
+      submissionId: submission.id,
+      studentId,
+      studentName: 'A student',
+      standing: 'trial',
+      trialStartedAt: now,
+      trialEndsAt: later(14 * 24),
+      club: '8-iron',
+      view: 'face-on',
+      swingLength: 'full',
+      leadFault: 'fat',
+      tally: submission.tally,
+      pain: 'new',
+      painNote: 'wrist',
+      painSeenAt: null,
+      reasons: [],
+      answerBy: submission.answerBy,
+      priorityKey: submission.priorityKey,
+      claimedBy: coach.id,
+      claimedByName: 'The coach',
+      claimExpiresAt: later(1),
+      clips: [{ id: clip.id, view: 'face-on', swingLength: 'full', status: 'ready', hasPoster: true }],
+      version: 1,
+    });
+    const [lapsed] = await readInboxPage(test.db, { academyId, limit: 10, filters: {}, now: later(1) });
+    expect(lapsed).toMatchObject({ claimedBy: null, claimedByName: null, claimExpiresAt: null });
+  });
+
+  it('pages by key and id without a gap or a repeat, equal keys included', async () => {
+    const student = await createStudent(test.db);
+    const { academyId } = student;
+    const keys = [5, 1, 3, 3, 3, 2];
+    for (const key of keys) {
+      await createSubmission(test.db, { academyId, studentId: student.id, priorityKey: later(key) });
+    }
+    await createSubmission(test.db, {
+      academyId,
+      studentId: student.id,
+      status: 'answered',
+      answeredAt: now,
+    });
+    const every = await idsOf(academyId, {});
+    expect(every).toHaveLength(keys.length);
+    const seen: string[] = [];
+    let after: { key: Date; id: string } | undefined;
+    for (;;) {
+      const query = { academyId, limit: 2, filters: {}, now };
+      const page = await readInboxPage(test.db, after === undefined ? query : { ...query, after });
+      const last = page.at(-1);
+      if (last === undefined) break;
+      seen.push(...page.map((row) => row.submissionId));
+      after = { key: last.priorityKey, id: last.submissionId };
+    }
+    expect(seen).toEqual(every);
+  });
+
+  it('filters by fault, by claim and by kind', async () => {
+    const coach = await createMembership(test.db);
+    const { academyId } = coach;
+    const student = await createStudent(test.db, { academyId });
+    const base = { academyId, studentId: student.id };
+    const first = await createSubmission(test.db, { ...base, sentAt: later(-5), leadFault: 'thin' });
+    const claim = { claimedBy: coach.id, claimedAt: now, claimExpiresAt: later(1) };
+    const claimed = await createSubmission(test.db, { ...base, ...claim });
+    const pained = await createSubmission(test.db, { ...base, pain: 'worse' });
+    const checked = await createSubmission(test.db, { ...base, checkInId: newId() });
+    expect(await idsOf(academyId, { fault: 'thin' })).toEqual([first.id]);
+    expect(await idsOf(academyId, { claimedBy: coach.id })).toEqual([claimed.id]);
+    expect(await idsOf(academyId, { claimedBy: 'none' })).not.toContain(claimed.id);
+    expect(await idsOf(academyId, { kind: 'pain' })).toEqual([pained.id]);
+    expect(await idsOf(academyId, { kind: 'check-in' })).toEqual([checked.id]);
+    expect(await idsOf(academyId, { kind: 'first' })).toEqual([first.id]);
+  });
+
+  it('never shows another academy, leaves no tenant behind and refuses to change one', async () => {
+    const mine = await createSubmission(test.db);
+    const other = await createSubmission(test.db);
+    expect(await idsOf(mine.academyId, {})).toEqual([mine.id]);
+    expect(await idsOf(other.academyId, {})).toEqual([other.id]);
+    const { rows } = await test.db.pool.query('SELECT id FROM submission');
+    expect(rows).toEqual([]);
+    const astray = withAcademy(
+      test.db,
+      mine.academyId,
+      (tx) => tx.$queryRaw`SELECT public.enter_academy(${other.academyId}::uuid)::text`,
+    );
+    await expect(astray).rejects.toThrow(/works for another academy/);
+  });
+
+  it('reads one range of the partial index, whatever lies before it', async () => {
+    const { id: academyId } = await createAcademy(test.db);
+    const student = await createStudent(test.db, { academyId });
+    await createSubmission(test.db, { academyId, studentId: student.id });
+    const plan = await withAcademy(test.db, academyId, async (tx) => {
+      await tx.$executeRaw`SET LOCAL enable_seqscan = off`;
+      return tx.$queryRaw<{ 'QUERY PLAN': string }[]>`
+        EXPLAIN SELECT id FROM submission
+        WHERE academy_id = ${academyId}::uuid AND status = 'waiting'
+          AND (priority_key, id) > (${now}::timestamptz, ${newId()}::uuid)
+        ORDER BY priority_key, id LIMIT 50`;
+    });
+    const text = plan.map((line) => line['QUERY PLAN']).join('\n');
+    expect(text).toContain('submission_inbox');
+    expect(text).not.toContain('Sort');
+    expect(text).toMatch(/Index Cond: .*ROW\(priority_key, id\)/);
+  });
+});
