@@ -1,0 +1,61 @@
+import { drawNormal } from '@ballfirst/numbers/draw-normal';
+import { seededRandom } from '@ballfirst/numbers/seeded-random';
+import { usualCamera } from '@ballfirst/swing/camera';
+import { clickDoubtPx } from '@ballfirst/swing/click-doubt';
+import { clothingDoubtMm } from '@ballfirst/swing/clothing-doubt';
+import type { Mark } from '@ballfirst/swing/marks';
+import { measure } from '@ballfirst/swing/measure';
+import { plantedMarks, plantedPicture, soundSwing } from '@ballfirst/swing/planted-marks';
+import { describe, expect, it } from 'vitest';
+
+// Source: the definition of a 95 % interval. Errors are drawn from the stated doubts; the pinhole that makes the marks
+// is written apart from the one that reads them. Club and depths are the stated means, so intervals are a little wide.
+const setting = { view: 'face-on', hand: 'right', club: '8-iron', swingLength: 'full' } as const;
+const swings = 400;
+const truth: Readonly<Record<string, number>> = {
+  'hip-shift-address-top': soundSwing.hipToTop,
+  'head-shift-address-top': soundSwing.headToTop,
+  'hip-shift-top-lead-arm-down': soundSwing.hipFromTop,
+  'handle-ahead-of-ball': soundSwing.gripEndAddress,
+  'head-behind-ball': -soundSwing.headAddress,
+  'hip-past-ball-at-finish': soundSwing.hipFinish,
+  'hip-over-lead-ankle-at-finish': soundSwing.hipFinish - soundSwing.leadAnkle,
+  'grip-end-to-ball-line-at-shaft-parallel-down': soundSwing.gripEndShaftParallelDown,
+};
+
+function marksWithErrors(normal: () => number): readonly Mark[] {
+  const camera = {
+    distanceMm: usualCamera.distanceMm + usualCamera.uDistanceMm * normal(),
+    lensHeightMm: usualCamera.lensHeightMm + usualCamera.uLensHeightMm * normal(),
+    yawDeg: usualCamera.uYawDeg * normal(),
+  };
+  const mmPerPx = (camera.distanceMm + 700) / soundSwing.focalPx;
+  const worn = new Map<string, number>();
+  return plantedMarks(camera).map((mark) => {
+    const click = clickDoubtPx(mark, plantedPicture);
+    const shared = worn.get(mark.point) ?? normal();
+    worn.set(mark.point, shared);
+    // Half of the variance of clothing is the same at every moment.
+    const clothing = (clothingDoubtMm(mark.point) * Math.SQRT1_2 * (shared + normal())) / mmPerPx;
+    return { ...mark, x: mark.x + click * normal() + clothing, y: mark.y + click * normal() };
+  });
+}
+
+describe('the doubt that is shown', () => {
+  const random = seededRandom(2026);
+  const inside: Record<string, number> = {};
+  for (let swing = 0; swing < swings; swing += 1) {
+    const marks = marksWithErrors(() => drawNormal(random));
+    for (const { key, value, u } of measure(marks, plantedPicture, setting).measurements) {
+      const known = truth[key];
+      if (known !== undefined && Math.abs(value - known) < 1.959964 * u) inside[key] = (inside[key] ?? 0) + 1;
+    }
+  }
+
+  // Three binomial standard errors of 400 swings are 3.3 points.
+  it.each(Object.keys(truth))('%s: 95 % intervals hold the truth', (key) => {
+    const share = (inside[key] ?? 0) / swings;
+    expect(share).toBeGreaterThan(0.917);
+    expect(share).toBeLessThanOrEqual(0.993);
+  });
+});
