@@ -85,8 +85,8 @@ CREATE FUNCTION public.clips_document(p_academy uuid, p_submission uuid) RETURNS
 LANGUAGE sql STABLE AS $$
   SELECT coalesce(json_agg(json_build_object(
     'id', c.id, 'fileName', c.file_name, 'view', c.view, 'swingLength', c.swing_length, 'status', c.status,
-    'lengthBytes', c.length_bytes, 'createdAt', public.instant_text(c.created_at), 'percent', c.percent, 'refusal', c.refusal, 'widthPx', c.width_px, 'heightPx', c.height_px, 'frames', c.frames,
-    'fps', c.fps, 'durationMs', c.duration_ms, 'marksVersion', c.marks_version,
+    'lengthBytes', c.length_bytes, 'createdAt', public.instant_text(c.created_at), 'percent', c.percent,
+    'refusal', c.refusal, 'widthPx', c.width_px, 'heightPx', c.height_px, 'frames', c.frames, 'fps', c.fps, 'durationMs', c.duration_ms, 'marksVersion', c.marks_version,
     'marks', (SELECT coalesce(json_agg(json_build_object('position', m.position, 'point', m.point, 'frame', m.frame,
         'x', m.x, 'y', m.y, 'source', m.source) ORDER BY m.frame, m.position, m.point), '[]'::json)
       FROM public.mark m WHERE m.academy_id = p_academy AND m.clip_id = c.id),
