@@ -7,7 +7,10 @@ export const urlOfDatabase = (url: string, databaseName: string): string => {
   return changed.toString();
 };
 
-/** Who may enter a database and make what there. A clone of a template does not inherit this: say it again for each. */
+/**
+ * Who may enter a database and make what there; a clone of a template does not inherit this: say it again for each.
+ * Schema public is given to `owner` by name, because on 15 a role that inherits nothing is not even pg_database_owner.
+ */
 export const grantDatabase = async (options: {
   superuserUrl: string;
   databaseName: string;
@@ -23,6 +26,7 @@ export const grantDatabase = async (options: {
       REVOKE ALL ON DATABASE ${database} FROM PUBLIC;
       GRANT CONNECT ON DATABASE ${database} TO app;
       GRANT CONNECT, TEMPORARY ON DATABASE ${database} TO queue;
+      ALTER SCHEMA public OWNER TO owner;
       REVOKE ALL ON SCHEMA public FROM PUBLIC;
       CREATE SCHEMA IF NOT EXISTS bullmq AUTHORIZATION queue;
     `);
