@@ -1,0 +1,64 @@
+import { dirname, join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { alone } from './build-lock.mjs';
+import { buildStale } from './build-stale.mjs';
+import { installWhenStale } from './install.mjs';
+import { Sentence, say } from './say.mjs';
+import { describeTargets } from './targets.mjs';
+
+const root = join(dirname(fileURLToPath(import.meta.url)), '..', '..', '..');
+
+/** What must be built before a command can run. */
+const needs = /** @type {const} */ ({
+  start: ['client', 'cli', 'api', 'worker', 'site'],
+  test: ['client', 'cli', 'api', 'worker', 'site'],
+  bench: ['client', 'cli', 'api', 'worker', 'site'],
+  build: ['client', 'cli', 'api', 'worker', 'site'],
+  verify: ['client', 'cli'],
+});
+
+/**
+ * Installs and builds what is stale, then hands over to the command.
+ * @param {string[]} argv command and its arguments
+ */
+export async function run(argv) {
+  try {
+    const [command = '', ...rest] = argv;
+    if (!isCommand(command)) {
+      throw new Sentence(`Say what to do: ${Object.keys(needs).join(', ')}.`);
+    }
+    await prepare(command, rest.includes('--force'));
+    if (command === 'build') return say('built');
+    const entry = pathToFileURL(join(root, 'apps', 'cli', 'dist', 'main.mjs')).href;
+    const { main } = await import(entry);
+    process.exitCode = await main({ root, command, args: rest });
+  } catch (error) {
+    process.exitCode = 1;
+    const told = error instanceof Sentence ? `ballfirst: ${error.message}` : error;
+    console.error(told);
+  }
+}
+
+/**
+ * @param {keyof typeof needs} command
+ * @param {boolean} force
+ */
+async function prepare(command, force) {
+  await alone(root, async () => {
+    await installWhenStale(root);
+    const targets = describeTargets(root);
+    await buildStale(
+      root,
+      needs[command].map((name) => targets[name]),
+      command === 'build' && force,
+    );
+  });
+}
+
+/**
+ * @param {string} word
+ * @returns {word is keyof typeof needs}
+ */
+function isCommand(word) {
+  return Object.hasOwn(needs, word);
+}

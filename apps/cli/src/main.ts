@@ -1,0 +1,28 @@
+import { Sentence } from './sentence.ts';
+import { start } from './start/start.ts';
+
+export type Call = { readonly root: string; readonly command: string; readonly args: readonly string[] };
+
+/**
+ * What the launcher calls when everything is installed and built.
+ *
+ * @returns exit code
+ */
+export async function main({ root, command, args }: Call): Promise<number> {
+  try {
+    return await run(root, command, args);
+  } catch (error) {
+    if (error instanceof Sentence) process.stderr.write(`ballfirst: ${error.message}\n`);
+    else console.error(error);
+    return 1;
+  }
+}
+
+async function run(root: string, command: string, args: readonly string[]): Promise<number> {
+  switch (command) {
+    case 'start':
+      return start(root, args);
+    default:
+      throw new Sentence(`There is no command ${command}.`);
+  }
+}

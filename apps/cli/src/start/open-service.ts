@@ -1,0 +1,101 @@
+import { prepareDatabase } from '../database/prepare-database.ts';
+import { type Lock, takeLock } from '../home/lock.ts';
+import { openHome } from '../home/open-home.ts';
+import { freePort, whyNotFree } from '../ports.ts';
+import type { Keeper } from '../postgres/keeper.ts';
+import { hireKeeper } from '../postgres/keeper.ts';
+import type { Server } from '../postgres/run-server.ts';
+import { say } from '../say.ts';
+import { Sentence } from '../sentence.ts';
+import { type Part, runPart } from '../supervise/run-part.ts';
+import { openDemo } from './open-demo.ts';
+import { planParts } from './parts.ts';
+import { answers } from './readiness.ts';
+import { serveDatabase } from './serve-database.ts';
+import type { StartSettings } from './settings.ts';
+import type { StopRequest } from './stop-request.ts';
+
+/** What runs at the moment, filled while it starts, so that an end in the middle stops exactly that. */
+export type Service = {
+  isStopping: boolean;
+  lock?: Lock;
+  keeper?: Keeper;
+  server?: Server;
+  site?: Part;
+  api?: Part;
+  worker?: Part;
+};
+
+export type Opened = { readonly url: string; readonly signIns: readonly string[] };
+
+const readyWithinMs = 60_000;
+
+/**
+ * Opens the service step by step and returns when a person can use it.
+ *
+ * @param service filled as the parts start
+ * @throws Sentence or a system error; what had started by then stands in `service`
+ */
+export async function openService(
+  root: string,
+  settings: StartSettings,
+  service: Service,
+  stop: StopRequest,
+): Promise<Opened> {
+  const url = `http://127.0.0.1:${settings.port}`;
+  const home = openHome(settings.home);
+  service.lock = takeLock(home.folder, url);
+  await demandPort(settings.port);
+  const addresses = { url, port: settings.port, sitePort: await freePort() };
+  const goOn = () => {
+    if (stop.isAsked()) throw new Sentence('Stopped while it was starting.');
+  };
+
+  if (settings.database !== undefined) service.keeper = hireKeeper(0, service.lock);
+  const database = settings.database ?? (await serveDatabase(root, home, service));
+  goOn();
+  say('bringing the database up to date');
+  await prepareDatabase(root, database);
+  goOn();
+  const plans = planParts(root, home, addresses, database);
+  service.site = runPart(plans.site);
+  const signIns = await openDemo({ root, home, url, database, isWanted: settings.withDemo });
+  goOn();
+  say('starting api, worker and site');
+  service.api = runPart(plans.api);
+  service.worker = runPart(plans.worker);
+  await untilReady(service, addresses, stop);
+  goOn();
+  for (const part of [service.api, service.worker, service.site]) part.settled();
+  return { url, signIns };
+}
+
+async function demandPort(port: number): Promise<void> {
+  const why = await whyNotFree(port);
+  if (why === 'EADDRINUSE') {
+    throw new Sentence(
+      `Port ${port} is taken by another program: choose one with PORT=${port + 1} npm start.`,
+    );
+  }
+  if (why !== undefined) {
+    throw new Sentence(`Port ${port} cannot be used here (${why}): choose one above 1023 with PORT.`);
+  }
+}
+
+async function untilReady(
+  service: Service,
+  addresses: { readonly url: string; readonly sitePort: number },
+  stop: StopRequest,
+): Promise<void> {
+  const parts = [service.api, service.worker, service.site].filter((part) => part !== undefined);
+  const bothAnswer = Promise.all([
+    answers(`${addresses.url}/readyz`, 300, readyWithinMs),
+    answers(`http://127.0.0.1:${addresses.sitePort}/sign-in`, 500, readyWithinMs),
+  ]);
+  const outcome = await Promise.race([bothAnswer, stop.asked, ...parts.map((part) => part.failure)]);
+  if (typeof outcome === 'string') return;
+  if (!outcome.every(Boolean)) {
+    const silent = outcome[0] ? 'site' : 'api';
+    throw new Sentence(`The ${silent} does not answer after ${readyWithinMs / 1000} s: its log says why.`);
+  }
+}
