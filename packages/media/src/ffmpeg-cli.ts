@@ -33,27 +33,10 @@ const guardedInput = (path: string, maxPixels: number) => [
   ...['-protocol_whitelist', 'file', '-f', 'mov', '-enable_drefs', '0', '-max_pixels', `${maxPixels}`],
   ...['-threads', '2', '-i', `file:${path}`],
 ];
-const quiet = [
-  '-hide_banner',
-  '-nostdin',
-  '-loglevel',
-  'error',
-  '-progress',
-  'pipe:1',
-  '-stats_period',
-  '0.2',
-  '-y',
-];
-const noMetadata = [
-  '-map_metadata',
-  '-1',
-  '-map_chapters',
-  '-1',
-  '-fflags',
-  '+bitexact',
-  '-flags:v',
-  '+bitexact',
-];
+// Damage does not end the run (`max_error_rate`): the count of frames decides afterwards.
+const quiet =
+  '-hide_banner -nostdin -loglevel error -progress pipe:1 -stats_period 0.2 -max_error_rate 1 -y'.split(' ');
+const noMetadata = '-map_metadata -1 -map_chapters -1 -fflags +bitexact -flags:v +bitexact'.split(' ');
 
 const filterText = (filters: ReturnType<typeof uprightFilters>) =>
   filters.map(([name, options]) => (options === '' ? name : `${name}=${options}`)).join(',');

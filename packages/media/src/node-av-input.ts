@@ -1,6 +1,6 @@
 import type { CodecContext, FormatContext, Rational } from 'node-av/lib';
+import type { Disposal } from './disposal.ts';
 import type { NodeAv } from './load-node-av.ts';
-import type { Disposal } from './node-av.ts';
 import { Refused } from './refusals.ts';
 
 export type NodeAvInput = {

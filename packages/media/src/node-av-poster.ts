@@ -1,7 +1,7 @@
 import { writeFile } from 'node:fs/promises';
 import type { Frame } from 'node-av/lib';
+import { type Disposal, disposeOf } from './disposal.ts';
 import type { NodeAv } from './load-node-av.ts';
-import type { Disposal } from './node-av.ts';
 import type { TranscodeJob } from './transcoder.ts';
 
 /** Writes one upright frame as a JPEG of the poster's size. */
@@ -10,7 +10,7 @@ export async function writeNodeAvPoster(av: NodeAv, upright: Frame, job: Transco
   try {
     await writeFile(job.posterPath, await jpegOf(av, upright, job, disposal));
   } finally {
-    for (const end of disposal.reverse()) await end();
+    await disposeOf(disposal);
   }
 }
 

@@ -1,6 +1,6 @@
 import type { CodecContext, FormatContext, Frame, Rational, Stream } from 'node-av/lib';
+import type { Disposal } from './disposal.ts';
 import type { NodeAv } from './load-node-av.ts';
-import type { Disposal } from './node-av.ts';
 import { type TranscodeJob, x264Quality, x264Settings } from './transcoder.ts';
 
 export type NodeAvRendition = {

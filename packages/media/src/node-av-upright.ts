@@ -1,6 +1,6 @@
 import type { FilterContext } from 'node-av/lib';
+import type { Disposal } from './disposal.ts';
 import type { NodeAv } from './load-node-av.ts';
-import type { Disposal } from './node-av.ts';
 import type { NodeAvInput } from './node-av-input.ts';
 import type { TranscodeJob } from './transcoder.ts';
 import { uprightFilters } from './upright-filters.ts';

@@ -1,9 +1,12 @@
+import { setImmediate } from 'node:timers/promises';
 import type { CodecContext, FilterContext, Frame, Packet } from 'node-av/lib';
+import { type Disposal, disposeOf } from './disposal.ts';
 import { loadNodeAv, type NodeAv } from './load-node-av.ts';
 import { openNodeAvInput } from './node-av-input.ts';
 import { writeNodeAvPoster } from './node-av-poster.ts';
 import { openNodeAvRendition } from './node-av-rendition.ts';
 import { openUprightGraph } from './node-av-upright.ts';
+import { Refused } from './refusals.ts';
 import type { TranscodeJob, Transcoder } from './transcoder.ts';
 
 /** The embedded FFmpeg of the optional dependency `node-av`, driven packet by packet. */
@@ -21,15 +24,31 @@ async function missing(): Promise<string | null> {
 async function transcode(job: TranscodeJob): Promise<number> {
   const av = await loadNodeAv();
   const disposal: Disposal = [];
+  const oversized = listenForOversize(av, disposal);
   try {
-    return await pump(av, job, disposal);
+    const frames = await pump(av, job, disposal);
+    if (frames === 0 && (await oversized()))
+      throw new Refused('too_large', 'the pictures exceed their header');
+    return frames;
   } finally {
-    for (const end of disposal.reverse()) await end();
+    await disposeOf(disposal);
   }
 }
 
-/** What must be closed again, in the order it was opened. */
-export type Disposal = (() => unknown)[];
+/** The guard on the decoder answers with the same number as any damage; only its words tell that a size was refused. */
+function listenForOversize(av: NodeAv, disposal: Disposal): () => Promise<boolean> {
+  let heard = false;
+  const listen = (_: number, words: string) => {
+    heard ||= words.includes('exceeds specified max pixel count');
+  };
+  av.Log.setCallback(listen, { maxLevel: av.AV_LOG_ERROR });
+  disposal.push(() => av.Log.resetCallback());
+  return async () => {
+    // Words of the decoder's threads arrive on the next turn of the event loop.
+    await setImmediate();
+    return heard;
+  };
+}
 
 async function pump(av: NodeAv, job: TranscodeJob, disposal: Disposal): Promise<number> {
   const input = await openNodeAvInput(av, job.sourcePath, job.maxPixels, disposal);

@@ -26,7 +26,7 @@ export function limitedCommand(
   if (process.platform === 'win32') return [first, ...rest];
   const kibibytes = String(Math.floor(limits.memoryBytes / 1024));
   const blocks = String(Math.floor(limits.fileBytes / 512));
-  const limited = [
+  const limited: [string, ...string[]] = [
     '/bin/sh',
     '-c',
     limitingScript,
@@ -37,17 +37,18 @@ export function limitedCommand(
     first,
     ...rest,
   ];
-  return withoutNetwork()
-    ? ['unshare', '--map-root-user', '--net', '--', ...limited]
-    : (limited as [string, ...string[]]);
+  const apart = networkCutter();
+  return apart === null ? limited : [apart, ...cutNetwork, ...limited];
 }
 
-let networkCanBeCut: boolean | undefined;
+const cutNetwork = ['--map-root-user', '--net', '--'];
+let cutter: string | null | undefined;
 
-/** True when this system lets us start a process in a network of its own. Asked once. */
-function withoutNetwork(): boolean {
-  networkCanBeCut ??=
-    process.platform === 'linux' &&
-    spawnSync('unshare', ['--map-root-user', '--net', '--', 'true'], { stdio: 'ignore' }).status === 0;
-  return networkCanBeCut;
+/** The tool that starts a process in a network of its own, which has no way out; null where it is not allowed. */
+function networkCutter(): string | null {
+  if (cutter !== undefined) return cutter;
+  const works = (tool: string) =>
+    spawnSync(tool, [...cutNetwork, '/bin/true'], { stdio: 'ignore' }).status === 0;
+  cutter = ['/usr/bin/unshare', '/bin/unshare'].find(works) ?? null;
+  return cutter;
 }
