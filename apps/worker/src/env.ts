@@ -17,9 +17,6 @@ const Env = z.object({
   QUEUE_STALLED_MS: z.coerce.number().int().min(1000).default(15_000),
   TICK_MS: z.coerce.number().int().min(500).default(30_000),
   RELAY_PAUSE_MS: z.coerce.number().int().min(20).default(250),
-  /** Set by the launcher: stop when standard input ends, for the parent is gone. */
-  BALLFIRST_WATCH_STDIN: z.enum(['0', '1']).default('0'),
-  LOG_LEVEL: z.enum(['silent', 'error', 'warn', 'info', 'debug']).default('info'),
 });
 export type Env = z.infer<typeof Env>;
 

@@ -1,5 +1,6 @@
 import type { Context, Resources } from '@ballfirst/services/context';
 import type { z } from 'zod';
+import type { Queues } from './queues.ts';
 
 /** Three queues: what a person waits for, what takes long, what may wait for the night. */
 export const queueNames = ['prompt', 'media', 'nightly'] as const;
@@ -7,6 +8,7 @@ export type QueueName = (typeof queueNames)[number];
 
 export type JobGiven = {
   readonly resources: Resources;
+  readonly queues: Pick<Queues, 'add'>;
   /** Aborted when the worker must stop. */
   readonly signal: AbortSignal;
   /** Context of one academy for the verbs, with the job as actor. */

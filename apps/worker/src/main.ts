@@ -1,10 +1,9 @@
-import { createLog } from '@ballfirst/edges/log';
+import { jsonLog } from '@ballfirst/edges/log';
 import { readEnv } from './env.ts';
 import { startWorker } from './start-worker.ts';
 
-const env = readEnv(process.env);
-const log = createLog({ name: 'worker', level: env.LOG_LEVEL });
-const worker = await startWorker(env, log);
+const log = jsonLog('worker', process.stderr);
+const worker = await startWorker(readEnv(process.env), log);
 log.info({}, 'worker ready');
 
 let stopping = false;
@@ -18,7 +17,3 @@ const stop = async (why: string): Promise<void> => {
 };
 process.on('SIGTERM', () => void stop('SIGTERM'));
 process.on('SIGINT', () => void stop('SIGINT'));
-if (env.BALLFIRST_WATCH_STDIN === '1') {
-  process.stdin.on('end', () => void stop('parent gone')).on('error', () => void stop('parent gone'));
-  process.stdin.resume();
-}

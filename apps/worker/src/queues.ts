@@ -1,7 +1,5 @@
-import type { Queue } from 'bullmq';
-import type { Job } from './job.ts';
-import { type QueueName, queueNames } from './job.ts';
-import type { QueueBackend } from './queue-backend.ts';
+import { type Job, type QueueName, queueNames } from './job.ts';
+import type { OpenQueue, QueueBackend } from './queue-backend.ts';
 
 export type NewJob = { readonly job: Job; readonly data: unknown; readonly id: string };
 
@@ -15,14 +13,14 @@ export type Queues = {
 };
 
 export const openQueues = (backend: QueueBackend, onError: (error: Error) => void): Queues => {
-  const byName = new Map<QueueName, Queue>(
+  const byName = new Map<QueueName, OpenQueue>(
     queueNames.map((name) => {
       const queue = backend.queue(name);
       queue.on('error', onError);
       return [name, queue];
     }),
   );
-  const of = (name: QueueName): Queue => {
+  const of = (name: QueueName): OpenQueue => {
     const queue = byName.get(name);
     if (!queue) throw new RangeError(`There is no queue named ${name}.`);
     return queue;
@@ -41,7 +39,7 @@ export const openQueues = (backend: QueueBackend, onError: (error: Error) => voi
       await of(job.queue).upsertJobScheduler(
         `tick-${job.name}`,
         { every: everyMs },
-        { name: job.name, data: {}, opts: { attempts: 1, removeOnComplete: { age: 3600, count: 50 } } },
+        { name: job.name, data: {}, opts: { attempts: 1 } },
       );
     },
     close: async () => {

@@ -1,7 +1,8 @@
 import type { Resources } from '@ballfirst/services/context';
-import type { Processor, Worker } from 'bullmq';
+import type { Processor } from 'bullmq';
 import { type JobGiven, type QueueName, queueNames } from './job.ts';
-import type { QueueBackend } from './queue-backend.ts';
+import type { OpenWorker, QueueBackend } from './queue-backend.ts';
+import type { Queues } from './queues.ts';
 import { jobNamed } from './registry.ts';
 
 const concurrency: Record<QueueName, number> = { prompt: 8, media: 1, nightly: 1 };
@@ -12,6 +13,7 @@ export type Workers = { stop(deadlineMs: number): Promise<void> };
 export const startWorkers = (
   backend: QueueBackend,
   resources: Resources,
+  queues: Queues,
   times: { lockMs: number; stalledMs: number },
 ): Workers => {
   const stopping = new AbortController();
@@ -19,6 +21,7 @@ export const startWorkers = (
     const job = jobNamed(queued.name);
     const given: JobGiven = {
       resources,
+      queues,
       signal: stopping.signal,
       contextOf: (academyId) => ({
         academyId,
@@ -34,7 +37,7 @@ export const startWorkers = (
       'job done',
     );
   };
-  const workers: Worker[] = queueNames.map((name) => {
+  const workers: OpenWorker[] = queueNames.map((name) => {
     const worker = backend.worker(name, process, {
       concurrency: concurrency[name],
       lockDuration: times.lockMs,

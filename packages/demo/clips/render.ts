@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { clipPath, keptClips } from '../src/golfer/kept-clips.ts';
-import { renderClip } from '../src/golfer/render-clip.ts';
+import { renderClip, renderPoster } from '../src/golfer/render-clip.ts';
 import { makeSwing } from '../src/golfer/swing.ts';
 import { truthOf } from '../src/golfer/truth.ts';
 
@@ -15,6 +15,7 @@ for (const clip of keptClips) {
   await renderClip(swing, clip.camera, clip.look, clip.fps, clipPath(clip.id));
   const truth = truthOf(swing, clip.camera, clip.fps, `${clip.id}.mp4`);
   writeFileSync(here(`truth/${clip.id}.json`), `${JSON.stringify(truth, null, 1)}\n`);
+  await renderPoster(clipPath(clip.id), (truth.positions.address + 0.5) / clip.fps, here(`${clip.id}.jpg`));
   console.log(`${clip.id}.mp4 ${readFileSync(clipPath(clip.id)).length} bytes`);
 }
 const hashes = keptClips.map((plan) => ({

@@ -38,7 +38,10 @@ export function paintArm(pen: SKRSContext2D, lens: Lens, arm: Arm, look: Look): 
   const cuff = between(arm.shoulder, arm.elbow, 0.75);
   const bare = [disc(lens, cuff, 43), disc(lens, arm.elbow, 40), disc(lens, arm.wrist, 28)];
   fillShadedLimb(pen, bare, look.skin, look.skinShade);
-  fillShadedLimb(pen, [disc(lens, arm.shoulder, 62), disc(lens, cuff, 54)], look.shirt, look.shirtShade);
+  fillShadedLimb(pen, [disc(lens, arm.shoulder, 62), disc(lens, cuff, 53)], look.shirt, look.shirtShade);
+  const [x, y] = lens.pixel(arm.shoulder);
+  const round = 57 * lens.scale(arm.shoulder);
+  fillOval(pen, [x, y], round, round, look.shirt);
 }
 
 /** The hands close over the grip, so they are painted after the club; the lead hand wears a glove. */
@@ -62,13 +65,14 @@ export function paintTrunk(pen: SKRSContext2D, lens: Lens, pose: Pose, look: Loo
     [
       side(hipMiddle, -hips),
       side(hipMiddle, hips),
-      side(seat, hips + 4),
+      side(seat, hips),
       side(plus(seat, spot(0, -70, 0)), 0),
-      side(seat, -hips - 4),
+      side(seat, -hips),
     ],
     look.trousers,
   );
-  const low = plus(hipMiddle, spot(0, -22, 0));
+  const low = plus(hipMiddle, spot(0, 2, 0));
+  const shoulderRise = 22 + 32 * Math.abs(Math.cos(radians(shoulderTurnDeg)));
   const middle = between(hipMiddle, shoulderMiddle, 0.42);
   const ribs = between(hipMiddle, shoulderMiddle, 0.78);
   const tilt = Math.sign(shoulderAcross.x || 1) * shoulderAcross.y * chest;
@@ -76,10 +80,10 @@ export function paintTrunk(pen: SKRSContext2D, lens: Lens, pose: Pose, look: Loo
     side(low, -hips * share),
     side(middle, -waist * share),
     side(ribs, -chest * 0.94 * share, -tilt * 0.6),
-    side(shoulderMiddle, -chest * share, 52 - tilt),
+    side(shoulderMiddle, -chest * share, shoulderRise - tilt),
     side(neckBase, -82 * share, 14),
     side(neckBase, 82 * share, 14),
-    side(shoulderMiddle, chest * share, 52 + tilt),
+    side(shoulderMiddle, chest * share, shoulderRise + tilt),
     side(ribs, chest * 0.94 * share, tilt * 0.6),
     side(middle, waist * share),
     side(low, hips * share),
@@ -119,14 +123,14 @@ export function paintHead(
   );
   const [cx, cy] = lens.pixel(neckBase);
   fillOval(pen, [cx, cy + 4 * scale], 72 * scale, 20 * scale, look.shirtShade);
-  fillOval(pen, [x, y], 78 * scale, 104 * scale, look.skinShade);
-  fillOval(pen, [x + 5 * scale, y + 4 * scale], 69 * scale, 94 * scale, look.skin);
+  fillOval(pen, [x, y], 82 * scale, 107 * scale, look.skinShade);
+  fillOval(pen, [x + 5 * scale, y + 4 * scale], 73 * scale, 97 * scale, look.skin);
   const turn = mirror * Math.sin(radians(lookDeg));
   for (const ear of [-1, 1]) {
     if (ear * turn < 0.5)
       fillOval(
         pen,
-        [x + ear * (76 - 20 * Math.abs(turn)) * scale, y + 12 * scale],
+        [x + ear * (80 - 20 * Math.abs(turn)) * scale, y + 12 * scale],
         13 * scale,
         24 * scale,
         look.skinShade,
@@ -136,7 +140,7 @@ export function paintHead(
   pen.beginPath();
   pen.rect(x - 120 * scale, y - 130 * scale, 240 * scale, 122 * scale);
   pen.clip();
-  fillOval(pen, [x, y - 14 * scale], 84 * scale, 102 * scale, look.cap);
+  fillOval(pen, [x, y - 14 * scale], 87 * scale, 104 * scale, look.cap);
   pen.restore();
   fillOval(
     pen,

@@ -19,7 +19,9 @@ export async function renderClip(
   path: string,
 ): Promise<void> {
   const paint = framePainter(swing, camera, look);
-  const encoder = spawn('ffmpeg', encoderArguments(camera, fps, path), { stdio: ['pipe', 'ignore', 'pipe'] });
+  const encoder = spawn('ffmpeg', encoderArguments(camera, fps, path), {
+    stdio: ['pipe', 'ignore', 'pipe'],
+  });
   const ended = once(encoder, 'close');
   let words = '';
   encoder.stderr.on('data', (chunk: Buffer) => {
@@ -49,7 +51,24 @@ function encoderArguments(camera: Camera, fps: number, path: string): string[] {
       '-i',
       'pipe:0',
     ],
-    ...['-c:v', 'libx264', '-preset', 'slow', '-crf', '27', '-g', '60', '-bf', '0', '-threads', '1'],
+    ...[
+      '-c:v',
+      'libx264',
+      '-preset',
+      'slow',
+      '-crf',
+      '27',
+      '-g',
+      '10',
+      '-keyint_min',
+      '10',
+      '-sc_threshold',
+      '0',
+      '-bf',
+      '0',
+      '-threads',
+      '1',
+    ],
     ...['-pix_fmt', 'yuv420p', '-colorspace', 'bt709', '-color_primaries', 'bt709', '-color_trc', 'bt709'],
     ...['-vf', 'scale=out_color_matrix=bt709:out_range=tv'],
     ...[
@@ -64,4 +83,14 @@ function encoderArguments(camera: Camera, fps: number, path: string): string[] {
       path,
     ],
   ];
+}
+
+/** Writes the picture at `timeS` of a clip as JPEG, as the worker makes a poster. @throws Error when ffmpeg fails */
+export async function renderPoster(clip: string, timeS: number, path: string): Promise<void> {
+  const args = ['-v', 'error', '-y', '-ss', timeS.toFixed(4), '-i', clip, '-frames:v', '1', '-q:v', '5'];
+  const ffmpeg = spawn('ffmpeg', [...args, '-flags', '+bitexact', '-fflags', '+bitexact', path], {
+    stdio: 'ignore',
+  });
+  const [code] = await once(ffmpeg, 'close');
+  if (code !== 0) throw new Error(`ffmpeg could not write ${path}.`);
 }

@@ -1,0 +1,97 @@
+import { rename, rm } from 'node:fs/promises';
+import path from 'node:path';
+import { PreparingCrashed, prepareInChild } from '@ballfirst/media/child';
+import type { PreparedClip } from '@ballfirst/media/prepare';
+import { beginPreparing } from '@ballfirst/services/clips/begin-preparing';
+import { finishPreparing, type Outcome } from '@ballfirst/services/clips/finish-preparing';
+import { framesKey, originalKey, posterKey, renditionKey } from '@ballfirst/services/clips/keys';
+import { reportPercent } from '@ballfirst/services/clips/report-percent';
+import type { Context } from '@ballfirst/services/context';
+import { eventJob } from '../event-job.ts';
+import { mediaChildEntry } from '../media-child-entry.ts';
+
+/** A clip whose process died this often is refused: whatever it is, it is no video we can open. */
+const crashesAtMost = 3;
+
+/** Long work in three steps: start (a transaction, a fencing number), work (none), finish (an old number is refused). */
+export const prepareClip = eventJob({
+  name: 'prepare-clip',
+  queue: 'media',
+  on: 'clip.uploaded',
+  handle: async ({ contextOf, signal, resources }, event) => {
+    const ctx = contextOf(event.academyId);
+    const { clipId } = event.payload;
+    const begun = await beginPreparing({ ctx, input: { clipId } });
+    if (begun === null) return;
+    const of = { academyId: event.academyId, clipId };
+    const source = resources.blobs.localPath(originalKey(of));
+    const outFolder = path.join(path.dirname(source), `work-${begun.fence}`);
+    try {
+      const outcome = await work(ctx, { clipId, fence: begun.fence, source, outFolder, signal });
+      if (outcome === null) return;
+      if (outcome.kind === 'ready') await keep(ctx, of, outFolder);
+      const { done } = await finishPreparing({ ctx, input: { clipId, fence: begun.fence, outcome } });
+      // The original carries the place where it was filmed: it goes as soon as it is not needed.
+      if (done) await resources.blobs.remove(originalKey(of));
+    } finally {
+      await rm(outFolder, { recursive: true, force: true });
+    }
+  },
+});
+
+type Work = { clipId: string; fence: number; source: string; outFolder: string; signal: AbortSignal };
+
+/** @returns null when somebody began again meanwhile */
+const work = async (ctx: Context, it: Work): Promise<Outcome | null> => {
+  const overtaken = new AbortController();
+  let said = 0;
+  const onProgress = (percent: number): void => {
+    if (percent < said + 5) return;
+    said = percent;
+    void reportPercent({ ctx, input: { clipId: it.clipId, fence: it.fence, percent } }).then(
+      ({ current }) => current || overtaken.abort(),
+      (error) => ctx.resources.log.warn({ error: String(error) }, 'progress was not written'),
+    );
+  };
+  try {
+    const prepared = await prepareInChild({
+      ...mediaChildEntry(),
+      sourcePath: it.source,
+      outFolder: it.outFolder,
+      onProgress,
+      signal: AbortSignal.any([it.signal, overtaken.signal]),
+    });
+    return outcomeOf(prepared);
+  } catch (error) {
+    if (overtaken.signal.aborted) return null;
+    if (error instanceof PreparingCrashed && it.fence >= crashesAtMost) {
+      return { kind: 'refused', refusal: 'not_video' };
+    }
+    throw error;
+  }
+};
+
+const outcomeOf = (prepared: PreparedClip): Outcome =>
+  prepared.ok
+    ? {
+        kind: 'ready',
+        widthPx: prepared.widthPx,
+        heightPx: prepared.heightPx,
+        frames: prepared.frames,
+        fps: prepared.fps,
+        durationMs: prepared.durationMs,
+        sha256: prepared.sha256,
+      }
+    : { kind: 'refused', refusal: prepared.code };
+
+/** Puts the three files under their keys. Two overlapping runs make the same files from the same source. */
+const keep = async (
+  ctx: Context,
+  of: { academyId: string; clipId: string },
+  outFolder: string,
+): Promise<void> => {
+  const { blobs } = ctx.resources;
+  await rename(path.join(outFolder, 'frames.json'), blobs.localPath(framesKey(of)));
+  await rename(path.join(outFolder, 'poster.jpg'), blobs.localPath(posterKey(of)));
+  await rename(path.join(outFolder, 'rendition.mp4'), blobs.localPath(renditionKey(of)));
+};
