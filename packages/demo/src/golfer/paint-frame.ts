@@ -66,17 +66,16 @@ const lookDeg = keyedCurve([
 
 /** The club as the open shutter sees it: several faint clubs where it moves, one where it is still. */
 function paintClubInMotion(pen: SKRSContext2D, lens: Lens, swing: Swing, timeS: number): void {
-  const lead = swing.hand === 'left' ? -1 : 1;
   const early = swing.poseAt(timeS - shutterS / 2).club;
   const late = swing.poseAt(timeS + shutterS / 2).club;
   if (lengthOf(minus(late.head, early.head)) < 6) {
-    paintClub(pen, lens, swing.poseAt(timeS).club, lead);
+    paintClub(pen, lens, swing.poseAt(timeS).club);
     return;
   }
   for (let step = 0; step < smearSteps; step += 1) {
     const at = timeS + shutterS * ((step + 0.5) / smearSteps - 0.5);
     pen.globalAlpha = 0.36;
-    paintClub(pen, lens, swing.poseAt(at).club, lead);
+    paintClub(pen, lens, swing.poseAt(at).club);
   }
   pen.globalAlpha = 1;
 }

@@ -57,7 +57,7 @@ function encoderArguments(camera: Camera, fps: number, path: string): string[] {
       '-preset',
       'slow',
       '-crf',
-      '27',
+      '23',
       '-g',
       '10',
       '-keyint_min',
