@@ -16,7 +16,7 @@ import {
 } from 'mediabunny';
 import { type Disposal, disposeOf } from './disposal.ts';
 import { loadNodeAv } from './load-node-av.ts';
-import { openNodeAvRendition } from './node-av-rendition.ts';
+import { type EncoderChoice, openNodeAvRendition } from './node-av-rendition.ts';
 
 /** Clips made while tests run, so that none need lie in the tree. The upper left quarter of the picture is bright. */
 export type Painted = {
@@ -30,8 +30,14 @@ export const ticks = 12_000;
 const bright = 225;
 const dark = 40;
 
-/** Writes an H.264 MP4 whose frames are shown at the times given. */
-export async function paintClip(path: string, clip: Painted): Promise<void> {
+/** As phones write by default: HEVC with B-frames, so that frames are not stored in the order shown. */
+export const likeAPhone: EncoderChoice = {
+  name: 'libx265',
+  options: { preset: 'ultrafast', 'x265-params': 'log-level=none:bframes=2:pools=1' },
+};
+
+/** Writes an MP4, H.264 unless told otherwise, whose frames are shown at the times given. */
+export async function paintClip(path: string, clip: Painted, encoder?: EncoderChoice): Promise<void> {
   const av = await loadNodeAv();
   const disposal: Disposal = [];
   const timeBase = new av.Rational(1, ticks);
@@ -41,7 +47,13 @@ export async function paintClip(path: string, clip: Painted): Promise<void> {
       ...{ widthPx: clip.widthPx, heightPx: clip.heightPx, posterFrame: 0, rotationDeg: 0, flipped: false },
       ...{ maxPixels: 0, onFrame: () => {} },
     };
-    const output = await openNodeAvRendition(av, job, { timeBase, rate: new av.Rational(30, 1) }, disposal);
+    const output = await openNodeAvRendition(
+      av,
+      job,
+      { timeBase, rate: new av.Rational(30, 1) },
+      disposal,
+      encoder,
+    );
     for (const [index, timeS] of clip.timesS.entries()) {
       const { widthPx: width, heightPx: height } = clip;
       const pts = BigInt(Math.round(timeS * ticks));

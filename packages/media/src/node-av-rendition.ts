@@ -3,6 +3,17 @@ import type { Disposal } from './disposal.ts';
 import type { NodeAv } from './load-node-av.ts';
 import { type TranscodeJob, x264Quality, x264Settings } from './transcoder.ts';
 
+/** An encoder by its FFmpeg name, with its options. */
+export type EncoderChoice = {
+  readonly name: 'libx264' | 'libx265';
+  readonly options: Record<string, string>;
+};
+
+const renditionEncoder: EncoderChoice = {
+  name: 'libx264',
+  options: { ...x264Quality, 'x264-params': x264Settings },
+};
+
 export type NodeAvRendition = {
   readonly write: (frame: Frame) => Promise<void>;
   readonly end: () => Promise<void>;
@@ -16,8 +27,9 @@ export async function openNodeAvRendition(
   job: TranscodeJob,
   timing: Timing,
   disposal: Disposal,
+  choice: EncoderChoice = renditionEncoder,
 ): Promise<NodeAvRendition> {
-  const encoder = await openEncoder(av, job, timing, disposal);
+  const encoder = await openEncoder(av, job, timing, choice, disposal);
   const format = new av.FormatContext();
   av.FFmpegError.throwIfError(
     format.allocOutputContext2(null, 'mp4', `file:${job.renditionPath}`),
@@ -56,10 +68,12 @@ async function openEncoder(
   av: NodeAv,
   job: TranscodeJob,
   timing: Timing,
+  choice: EncoderChoice,
   disposal: Disposal,
 ): Promise<CodecContext> {
-  const codec = av.Codec.findEncoderByName(av.FF_ENCODER_LIBX264);
-  if (codec === null) throw new Error('node-av cannot write H.264');
+  const names = { libx264: av.FF_ENCODER_LIBX264, libx265: av.FF_ENCODER_LIBX265 };
+  const codec = av.Codec.findEncoderByName(names[choice.name]);
+  if (codec === null) throw new Error(`node-av has no ${choice.name}`);
   const encoder = new av.CodecContext();
   encoder.allocContext3(codec);
   disposal.push(() => encoder.freeContext());
@@ -71,7 +85,7 @@ async function openEncoder(
   encoder.colorRange = av.AVCOL_RANGE_MPEG;
   encoder.sampleAspectRatio = new av.Rational(1, 1);
   encoder.setFlags(av.AV_CODEC_FLAG_GLOBAL_HEADER, av.AV_CODEC_FLAG_BITEXACT);
-  const options = av.Dictionary.fromObject({ ...x264Quality, 'x264-params': x264Settings });
+  const options = av.Dictionary.fromObject(choice.options);
   av.FFmpegError.throwIfError(await encoder.open2(codec, options), 'opening the encoder');
   return encoder;
 }

@@ -4,7 +4,7 @@ import { EncodedPacketSink, FilePathSource, Input, MP4 } from 'mediabunny';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { transcoders } from './choose-transcoder.ts';
 import { defaultLimits } from './limits.ts';
-import { paintClip, patchFile, remakeClip } from './made-clips.ts';
+import { likeAPhone, paintClip, patchFile, remakeClip } from './made-clips.ts';
 import { type PreparedClip, prepareClip } from './prepare.ts';
 import { scratchFolder } from './scratch-folder.ts';
 import { seenQuarters } from './seen-quarters.ts';
@@ -97,6 +97,34 @@ for (const transcoder of transcoders) {
           expect(quarters.filter(([, level]) => level > 150).map(([name]) => name)).toEqual([bright]);
         },
       );
+
+      it('prepares HEVC with B-frames, its index at the end, in the order shown', async () => {
+        await paintClip(at('phone.mp4'), { widthPx: 160, heightPx: 96, timesS: unevenS }, likeAPhone);
+        const clip = await ready(prepare('phone.mp4'));
+        const table: { timesS: number[] } = JSON.parse(readFileSync(clip.framesPath, 'utf8'));
+        expect(table.timesS).toHaveLength(30);
+        for (const [i, timeS] of table.timesS.entries())
+          expect(timeS).toBeCloseTo(unevenS[i] ?? Number.NaN, 6);
+        await remakeClip(at('clip.mp4'), at('index-last.mp4'), { indexLast: true });
+        expect(await prepare('index-last.mp4')).toMatchObject({ ok: true, frames: 30 });
+      });
+
+      it('opens nothing but MP4 and MOV, even when the check before it is passed over', async () => {
+        writeFileSync(
+          at('list.mp4'),
+          `#EXTM3U\n#EXT-X-TARGETDURATION:2\n#EXTINF:2,\n${at('clip.mp4')}\n#EXT-X-ENDLIST\n`,
+        );
+        const job = {
+          ...{
+            sourcePath: at('list.mp4'),
+            renditionPath: at('list.out.mp4'),
+            posterPath: at('list.out.jpg'),
+          },
+          ...{ widthPx: 160, heightPx: 96, posterWidthPx: 160, posterHeightPx: 96, posterFrame: 0 },
+          ...{ rotationDeg: 0, flipped: false, maxPixels: 1e7, onFrame: () => {} },
+        };
+        await expect(transcoder.transcode(job)).rejects.toMatchObject({ code: 'not_video' });
+      });
 
       it('makes a poster, upright and no larger than asked', async () => {
         await remakeClip(at('clip.mp4'), at('side.mp4'), { rotation: 90 });
