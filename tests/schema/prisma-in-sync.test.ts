@@ -1,17 +1,23 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { newId } from '@ballfirst/db/ids';
+import { applyMigrations } from '@ballfirst/db/migrate/apply-migrations';
+import { ensureRoles } from '@ballfirst/db/migrate/ensure-roles';
+import { urlOfDatabase } from '@ballfirst/db/migrate/grant-database';
 import { readMigrations } from '@ballfirst/db/migrate/read-migrations';
-import { migrationsFolder } from '@ballfirst/testing/make-template';
+import { dropTemplate, migrationsFolder } from '@ballfirst/testing/make-template';
+import { roleUrl, testPasswords } from '@ballfirst/testing/role-url';
 import { type TestDatabase, testDatabase } from '@ballfirst/testing/test-database';
 import pg from 'pg';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { withCatalog } from './catalog/client.ts';
+import { describeCatalog } from './catalog/describe-catalog.ts';
 import { withPrismaEngine } from './catalog/prisma-engine.ts';
 
 // What Prisma 7.10's own schema engine says of a database that our applier migrated: the reference is the engine itself.
 const schemaPath = fileURLToPath(new URL('../../prisma/schema.prisma', import.meta.url));
 const filters = { externalTables: [], externalEnums: [] };
-const shadowDbInitScript = '';
 
 let test: TestDatabase;
 let owner: pg.Client;
@@ -38,8 +44,8 @@ const remaining = (): Promise<string> =>
     return (result.stdout ?? '').trim();
   });
 
-/** What `prisma migrate status` finds, without its shadow database. */
-const history = async () => {
+/** The migrations as Prisma's engine takes them. */
+const migrationsList = async () => {
   const migrations = await readMigrations(migrationsFolder);
   const lockPath = join(migrationsFolder, 'migration_lock.toml');
   const lockfile = { path: 'migration_lock.toml', content: await readFile(lockPath, 'utf8') };
@@ -47,10 +53,20 @@ const history = async () => {
     path: name,
     migrationFile: { path: 'migration.sql', content: { tag: 'ok' as const, value: sql } },
   }));
-  const migrationsList = { baseDir: migrationsFolder, lockfile, shadowDbInitScript, migrationDirectories };
-  return withPrismaEngine(test.ownerUrl, schemaPath, (engine) =>
-    engine.diagnoseMigrationHistory({ migrationsList, optInToShadowDatabase: false, filters }),
-  );
+  return { baseDir: migrationsFolder, lockfile, shadowDbInitScript: '', migrationDirectories };
+};
+
+/** What `prisma migrate status` finds, without its shadow database. */
+const history = async () => {
+  const input = { migrationsList: await migrationsList(), optInToShadowDatabase: false, filters };
+  return withPrismaEngine(test.ownerUrl, schemaPath, (engine) => engine.diagnoseMigrationHistory(input));
+};
+
+/** What `prisma migrate deploy` does. @returns the names it applied */
+const deploy = async (ownerUrl: string): Promise<string[]> => {
+  const input = { migrationsList: await migrationsList(), filters };
+  const result = await withPrismaEngine(ownerUrl, schemaPath, (engine) => engine.applyMigrations(input));
+  return result.appliedMigrationNames;
 };
 
 describe('Prisma', () => {
@@ -80,6 +96,23 @@ describe('Prisma', () => {
       failedMigrationNames: [],
       history: null,
     });
+  });
+
+  it('deploys nothing onto it, and all of them onto an empty one with the same outcome', async () => {
+    expect(await deploy(test.ownerUrl)).toEqual([]);
+    const { superuserUrl } = inject('ballfirstDatabase');
+    const databaseName = `prisma_deployed_${newId().slice(-8)}`;
+    await ensureRoles({ superuserUrl, databaseName, passwords: testPasswords });
+    const names = (await readMigrations(migrationsFolder)).map((migration) => migration.name);
+    expect(await deploy(roleUrl(superuserUrl, databaseName, 'owner'))).toEqual(names);
+    const deployed = await withCatalog(urlOfDatabase(superuserUrl, databaseName), describeCatalog);
+    expect(deployed).toBe(await withCatalog(test.superuserUrl, describeCatalog));
+    const ours = await applyMigrations({
+      ownerUrl: roleUrl(superuserUrl, databaseName, 'owner'),
+      folder: migrationsFolder,
+    });
+    expect(ours.applied).toEqual([]);
+    await dropTemplate(superuserUrl, databaseName);
   });
 
   it('tells an edited one and an unfinished one', async () => {

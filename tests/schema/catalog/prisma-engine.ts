@@ -59,7 +59,11 @@ const openAdapter = async (url: string) => {
       );
       return { ...result, columnTypes };
     };
-    return Object.assign(adapter, { queryRaw });
+    // The adapter cuts a script at every semicolon, inside function bodies too; the native engine sends it whole.
+    const executeScript = async (script: string): Promise<void> => {
+      await ask({ text: script });
+    };
+    return Object.assign(adapter, { queryRaw, executeScript });
   };
   const bound: SqlMigrationAwareDriverAdapterFactory = {
     provider: factory.provider,
