@@ -18,17 +18,17 @@ export const once = async <K extends OperationId>(
 ): Promise<Reply<K>> => {
   const { once: asked, academyId } = ctx;
   if (asked === undefined) return inTransaction(ctx, work);
+  const { status } = operations[operationId];
   const id = { academyId, owner: asked.owner, key: asked.key };
   try {
     return await inTransaction(ctx, async (tx) => {
       const { count } = await tx.idempotency.createMany({
-        data: [{ ...id, requestHash: asked.requestHash, status: 0, body: '', at: ctx.resources.clock.now() }],
+        data: [{ ...id, requestHash: asked.requestHash, status, body: '', at: ctx.resources.clock.now() }],
         skipDuplicates: true,
       });
       if (count === 0) return storedReply<K>(tx, id, asked.requestHash);
       const body = JSON.stringify(await work(tx));
-      const { status } = operations[operationId];
-      await tx.idempotency.update({ where: { academyId_owner_key: id }, data: { status, body } });
+      await tx.idempotency.update({ where: { academyId_owner_key: id }, data: { body } });
       return JSON.parse(body) as Reply<K>;
     });
   } catch (error) {

@@ -5,7 +5,6 @@ import { inTransaction } from '../in-transaction.ts';
 import { emit } from '../outbox.ts';
 import { settleSubmission } from '../submissions/settle-submission.ts';
 import { lockClip } from './lock-clip.ts';
-import type { RefusalCode } from './refusal-words.ts';
 
 export type Outcome =
   | {
@@ -17,7 +16,7 @@ export type Outcome =
       readonly durationMs: number;
       readonly sha256: string;
     }
-  | { readonly kind: 'refused'; readonly refusal: RefusalCode };
+  | { readonly kind: 'refused'; readonly refusal: string };
 
 /**
  * Last of three steps: writes what preparing brought, unless somebody began again since.

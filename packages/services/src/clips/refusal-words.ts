@@ -1,23 +1,32 @@
-/** Why a clip was refused and what to do instead, as a golfer understands it. */
-const sentences = {
-  'not-a-video': 'This file is not a video, whatever its name says. Choose the video your phone recorded.',
-  'no-picture': 'This file has sound but no picture. Choose the video your phone recorded.',
-  'cut-off':
+/** Why a clip was refused by the machine, and what to do instead, as a golfer understands it. */
+const refused: Readonly<Record<string, string>> = {
+  empty: 'This file has nothing in it. Choose the video again.',
+  too_large: 'This video is larger than we can read. Film at 1080p, or send a shorter piece.',
+  not_video: 'This file is not a video, whatever its name says. Choose the video your phone recorded.',
+  container_not_allowed: 'We read MP4 and MOV videos. Send the video as your phone recorded it.',
+  truncated:
     'The end of this video is missing. Play it on your phone to the end; if it stops early, film again.',
-  damaged: 'This video is damaged and cannot be read. Send it again from your phone, or film again.',
-  'too-short': 'This video is too short to show a swing. Start filming before you take your stance.',
-  'too-long': 'This video is too long. Cut it to the one swing, half a minute at most, and send that.',
-  'picture-too-large': 'The picture of this video is larger than we can read. Film at 1080p and send again.',
-  'picture-too-small': 'The picture of this video is too small to see the club. Film at 720p or more.',
-  'kind-not-read': 'We cannot read this kind of video. Choose MP4 or MOV in your phone’s camera settings.',
-  'took-too-long': 'We could not prepare this video in time. Cut it to the one swing and send it again.',
+  protected: 'This video is locked against copying. Send one that you filmed yourself.',
+  no_video: 'This file has sound but no picture. Choose the video of your swing.',
+  codec_not_allowed:
+    'We cannot read this kind of video. Choose the most compatible kind in your camera settings.',
+  too_long: 'This video is too long. Cut it to the one swing, from set-up to finish, and send that.',
   expired: 'This video never arrived in full. Choose the file again and keep the page open until it is sent.',
-} as const;
+};
 
-export type RefusalCode = keyof typeof sentences;
-export const refusalCodes = Object.keys(sentences) as [RefusalCode, ...RefusalCode[]];
+/** Why a coach asks to film again. */
+const filmAgain: Readonly<Record<string, string>> = {
+  'club-out-of-picture':
+    'The club leaves the picture. Stand the phone two steps further back and film again.',
+  'too-dark': 'The picture is too dark to see the club. Film again with the light behind the phone.',
+  'camera-moves': 'The camera moves. Put the phone on a stand and film again.',
+  'wrong-angle': 'The camera stands at the wrong angle. Look at the drawing, move it, and film again.',
+  'cut-short': 'The video starts too late or ends too early. Film from set-up to finish.',
+  'too-far': 'You are too small in the picture. Bring the phone nearer and film again.',
+};
 
-const isCode = (code: string): code is RefusalCode => Object.hasOwn(sentences, code);
-
-/** The sentence for a code; one that an older version stored gets the plainest answer. */
-export const refusalWords = (code: string): string => sentences[isCode(code) ? code : 'damaged'];
+/** The sentence for a code; one that we do not know gets the plainest answer. */
+export const refusalWords = (code: string): string =>
+  refused[code] ??
+  filmAgain[code] ??
+  'This video cannot be used. Film again, or send it once more from your phone.';

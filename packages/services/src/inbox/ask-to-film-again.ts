@@ -17,6 +17,11 @@ export const askToFilmAgain = ({ ctx, input }: Call<'askToFilmAgain'>): Promise<
       where: { academyId_id: { academyId: ctx.academyId, id: row.id } },
       data: { status: 'film-again', ...unclaimed, version: { increment: 1 } },
     });
+    // The reason stands with the clips: that is where the student puts it right.
+    await tx.clip.updateMany({
+      where: { academyId: ctx.academyId, submissionId: row.id },
+      data: { refusal: input.reason },
+    });
     await audit(tx, ctx, {
       action: 'ask-to-film-again',
       subject: `submission:${row.id}`,

@@ -11,6 +11,10 @@ export const reopenAfterFilming = async (tx: Tx, ctx: Context, row: SubmissionRo
   const earlier = await tx.submission.count({
     where: { academyId, studentId: row.studentId, sentAt: { lt: row.sentAt } },
   });
+  await tx.clip.updateMany({
+    where: { academyId, submissionId: row.id, status: 'ready' },
+    data: { refusal: null },
+  });
   await tx.submission.update({
     where: { academyId_id: { academyId, id: row.id } },
     data: {
