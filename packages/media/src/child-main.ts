@@ -11,7 +11,7 @@ const say = (word: ChildWord): void => {
 const lines = createInterface({ input: process.stdin });
 lines.once('line', (line) => {
   // The parent holds the other end of the input: when it goes, so do we.
-  lines.once('close', () => process.exit(1));
+  lines.once('close', endWithTools);
   const job = JSON.parse(line) as ChildJob;
   prepareClip({ ...job, onProgress: (percent) => say({ percent }) })
     .then(
@@ -20,3 +20,12 @@ lines.once('line', (line) => {
     )
     .finally(() => process.exit(0));
 });
+
+/** Ends this process and, where it leads a group, the tools it started. */
+function endWithTools(): void {
+  try {
+    process.kill(-process.pid, 'SIGKILL');
+  } catch {
+    process.exit(1);
+  }
+}

@@ -109,10 +109,12 @@ describe('prepareInChild', () => {
 });
 
 describe('child-main', () => {
-  it('ends when its parent goes', async () => {
-    const child = spawn(process.execPath, [entryPath], { stdio: ['pipe', 'ignore', 'ignore'] });
+  it.each([
+    [true, [null, 'SIGKILL']],
+    [false, [1, null]],
+  ])('ends when its parent goes, with its tools when it leads a group (%s)', async (detached, expected) => {
+    const child = spawn(process.execPath, [entryPath], { stdio: ['pipe', 'ignore', 'ignore'], detached });
     child.stdin.end(`${JSON.stringify({ sourcePath: at('clip.mp4'), outFolder: at('orphan') })}\n`);
-    const [code] = await once(child, 'exit');
-    expect(code).toBe(1);
+    expect(await once(child, 'exit')).toEqual(expected);
   });
 });

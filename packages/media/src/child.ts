@@ -34,7 +34,7 @@ export async function prepareInChild(request: ChildRequest): Promise<PreparedCli
   request.signal?.throwIfAborted();
   const [command, ...args] = limitedCommand(
     [process.execPath, ...sparingArguments, ...(request.nodeArguments ?? []), request.entryPath],
-    request.resources ?? defaultResources,
+    resourcesOf(request),
   );
   const child = spawn(command, args, {
     stdio: ['pipe', 'pipe', 'pipe'],
@@ -51,6 +51,12 @@ export async function prepareInChild(request: ChildRequest): Promise<PreparedCli
     request.signal?.removeEventListener('abort', stop);
     killGroup(child);
   }
+}
+
+/** A loader of TypeScript reserves addresses that it never fills, so the limit on them is wider when one is named. */
+function resourcesOf({ nodeArguments, resources = defaultResources }: ChildRequest): ResourceLimits {
+  const reserved = nodeArguments === undefined ? 0 : 16 * 1024 ** 3;
+  return { ...resources, memoryBytes: resources.memoryBytes + reserved };
 }
 
 function answerOf(child: ChildProcess, request: ChildRequest): Promise<PreparedClip> {
