@@ -1,6 +1,5 @@
 import type { Context, Resources } from '@ballfirst/services/context';
 import type { z } from 'zod';
-import type { Queues } from './queues.ts';
 
 /** Three queues: what a person waits for, what takes long, what may wait for the night. */
 export const queueNames = ['prompt', 'media', 'nightly'] as const;
@@ -8,7 +7,7 @@ export type QueueName = (typeof queueNames)[number];
 
 export type JobGiven = {
   readonly resources: Resources;
-  readonly queues: Pick<Queues, 'add'>;
+  readonly queues: { add(jobs: readonly NewJob[]): Promise<void> };
   /** Aborted when the worker must stop. */
   readonly signal: AbortSignal;
   /** Context of one academy for the verbs, with the job as actor. */
@@ -22,5 +21,8 @@ export type Job<S extends z.ZodType = z.ZodType> = {
   readonly schema: S;
   readonly handle: (given: JobGiven, data: z.output<S>) => Promise<void>;
 };
+
+/** Work to be put into its queue; a job whose id is there already is passed over. */
+export type NewJob = { readonly job: Job; readonly data: unknown; readonly id: string };
 
 export const job = <S extends z.ZodType>(it: Job<S>): Job<S> => it;

@@ -1,7 +1,5 @@
-import { type Job, type QueueName, queueNames } from './job.ts';
+import { type Job, type NewJob, type QueueName, queueNames } from './job.ts';
 import type { OpenQueue, QueueBackend } from './queue-backend.ts';
-
-export type NewJob = { readonly job: Job; readonly data: unknown; readonly id: string };
 
 /** The three queues as the relay, the ticks and the reconciler see them. */
 export type Queues = {

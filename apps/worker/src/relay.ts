@@ -2,7 +2,8 @@ import { Envelope } from '@ballfirst/contracts/events';
 import { markOutboxSent } from '@ballfirst/db/crossings/mark-outbox-sent';
 import { takeOutbox } from '@ballfirst/db/crossings/take-outbox';
 import type { Resources } from '@ballfirst/services/context';
-import type { NewJob, Queues } from './queues.ts';
+import type { NewJob } from './job.ts';
+import type { Queues } from './queues.ts';
 import { jobsOn } from './registry.ts';
 
 const batch = 500;
@@ -14,7 +15,11 @@ const retakeAfterSeconds = 20;
  * the job id (event and job) makes the second adding nothing. @returns how many events were moved
  */
 export const relayOnce = async (resources: Resources, queues: Queues): Promise<number> => {
-  const rows = await takeOutbox(resources.db, { limit: batch, now: new Date(), retakeAfterSeconds });
+  const rows = await takeOutbox(resources.db, {
+    limit: batch,
+    now: resources.clock.now(),
+    retakeAfterSeconds,
+  });
   if (rows.length === 0) return 0;
   const jobs: NewJob[] = [];
   for (const row of rows) {
@@ -28,7 +33,7 @@ export const relayOnce = async (resources: Resources, queues: Queues): Promise<n
     for (const job of jobsOn(event.kind)) jobs.push({ job, data, id: `${event.id}.${job.name}` });
   }
   await queues.add(jobs);
-  await markOutboxSent(resources.db, { ids: rows.map((row) => row.id), now: new Date() });
+  await markOutboxSent(resources.db, { ids: rows.map((row) => row.id), now: resources.clock.now() });
   return rows.length;
 };
 

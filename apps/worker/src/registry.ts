@@ -1,0 +1,55 @@
+import type { EventKind } from '@ballfirst/contracts/events';
+import type { Job } from './job.ts';
+import { endTrials } from './jobs/end-trials.ts';
+import { expireUploads } from './jobs/expire-uploads.ts';
+import { lapseClaims } from './jobs/lapse-claims.ts';
+import { prepareClip } from './jobs/prepare-clip.ts';
+import { reconcileClips } from './jobs/reconcile-clips.ts';
+import { rollUpPractice } from './jobs/roll-up-practice.ts';
+import { rollUpSubmission } from './jobs/roll-up-submission.ts';
+import { scheduleFirstCheckIn } from './jobs/schedule-first-check-in.ts';
+import { sealAudit } from './jobs/seal-audit.ts';
+import { sendCheckIns } from './jobs/send-check-ins.ts';
+import { writeCheckIn } from './jobs/write-check-in.ts';
+import { writeClipRefused } from './jobs/write-clip-refused.ts';
+import { writeFilmAgain } from './jobs/write-film-again.ts';
+import { writePainHeld } from './jobs/write-pain-held.ts';
+import { writeReplySent } from './jobs/write-reply-sent.ts';
+import { writeStanding } from './jobs/write-standing.ts';
+import { writeWelcome } from './jobs/write-welcome.ts';
+
+/** Every job that answers an event. One event may bring several jobs; some events bring none. */
+const eventJobs = [
+  prepareClip,
+  writeWelcome,
+  writeReplySent,
+  writeFilmAgain,
+  writeClipRefused,
+  writePainHeld,
+  writeCheckIn,
+  writeStanding,
+  scheduleFirstCheckIn,
+  rollUpPractice,
+  rollUpSubmission,
+] as const;
+
+/** What runs at every tick, whatever happened. */
+export const ticks: readonly Job[] = [
+  sendCheckIns,
+  endTrials,
+  lapseClaims,
+  sealAudit,
+  reconcileClips,
+  expireUploads,
+];
+
+const byName = new Map<string, Job>([...eventJobs, ...ticks].map((it) => [it.name, it]));
+
+export const jobsOn = (kind: EventKind): readonly Job[] => eventJobs.filter((it) => it.on === kind);
+
+/** @throws RangeError for a job this version does not know: an older or newer worker runs beside this one */
+export const jobNamed = (name: string): Job => {
+  const found = byName.get(name);
+  if (!found) throw new RangeError(`This worker knows no job named ${name}.`);
+  return found;
+};
