@@ -62,6 +62,7 @@ export function describeTargets(root) {
     },
     cli: bundled('cli', {
       main: 'apps/cli/src/main.ts',
+      'tally-reporter': 'apps/cli/src/test-run/tally-reporter.ts',
       'watch-parent': 'apps/cli/src/supervise/watch-parent.ts',
     }),
     api: bundled('api', { main: 'apps/api/src/main.ts' }),

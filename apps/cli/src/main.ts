@@ -1,5 +1,6 @@
 import { Sentence } from './sentence.ts';
 import { start } from './start/start.ts';
+import { test } from './test-run/test.ts';
 
 export type Call = { readonly root: string; readonly command: string; readonly args: readonly string[] };
 
@@ -22,6 +23,8 @@ async function run(root: string, command: string, args: readonly string[]): Prom
   switch (command) {
     case 'start':
       return start(root, args);
+    case 'test':
+      return test(root, args);
     default:
       throw new Sentence(`There is no command ${command}.`);
   }

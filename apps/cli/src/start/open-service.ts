@@ -1,4 +1,5 @@
 import { prepareDatabase } from '../database/prepare-database.ts';
+import { openDemo } from '../demo/open-demo.ts';
 import { type Lock, takeLock } from '../home/lock.ts';
 import { openHome } from '../home/open-home.ts';
 import { freePort, whyNotFree } from '../ports.ts';
@@ -8,7 +9,6 @@ import type { Server } from '../postgres/run-server.ts';
 import { say } from '../say.ts';
 import { Sentence } from '../sentence.ts';
 import { type Part, runPart } from '../supervise/run-part.ts';
-import { openDemo } from './open-demo.ts';
 import { planParts } from './parts.ts';
 import { answers } from './readiness.ts';
 import { serveDatabase } from './serve-database.ts';
@@ -90,7 +90,8 @@ async function untilReady(
   const parts = [service.api, service.worker, service.site].filter((part) => part !== undefined);
   const bothAnswer = Promise.all([
     answers(`${addresses.url}/readyz`, 300, readyWithinMs),
-    answers(`http://127.0.0.1:${addresses.sitePort}/sign-in`, 500, readyWithinMs),
+    // Through the door, as a person comes: the site has its nonce from there.
+    answers(`${addresses.url}/sign-in`, 500, readyWithinMs),
   ]);
   const outcome = await Promise.race([bothAnswer, stop.asked, ...parts.map((part) => part.failure)]);
   if (typeof outcome === 'string') return;

@@ -26,7 +26,7 @@ export function planParts(root: string, home: Home, addresses: Addresses, databa
     DATABASE_URL: database.app,
     MEDIA_FOLDER: home.media,
     MAIL_FOLDER: home.mail,
-    PUBLIC_URL: addresses.url,
+    PUBLIC_URL: process.env.PUBLIC_URL || addresses.url,
   };
   const app = (name: string) => join(root, 'apps', name, 'dist', 'main.mjs');
   const next = join(root, 'node_modules', 'next', 'dist', 'bin', 'next');

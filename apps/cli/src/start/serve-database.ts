@@ -1,6 +1,9 @@
+import { mkdirSync, rmSync } from 'node:fs';
 import { setTimeout as after } from 'node:timers/promises';
 import { ensureRoles } from '@ballfirst/db/migrate/ensure-roles';
+import pg from 'pg';
 import { connectionUrl } from '../database/connection-url.ts';
+import { forgetUnfinishedDemo, isDemoUnfinished } from '../demo/unfinished.ts';
 import { explainFailure } from '../explain-failure.ts';
 import type { Home } from '../home/open-home.ts';
 import { hireKeeper } from '../postgres/keeper.ts';
@@ -21,10 +24,21 @@ export async function serveDatabase(root: string, home: Home, service: Service):
   const { secrets } = embedded;
   const { databasePort, superuser, ...passwords } = secrets;
   const superuserUrl = connectionUrl('postgres', superuser, databasePort, 'postgres');
+  if (isDemoUnfinished(home.folder)) await startOver(superuserUrl, home);
   await ensureRoles({ superuserUrl, databaseName, passwords });
   const urlOf = (role: 'app' | 'owner' | 'queue') =>
     connectionUrl(role, passwords[role], databasePort, databaseName);
   return { app: urlOf('app'), owner: urlOf('owner'), queue: urlOf('queue') };
+}
+
+/** An earlier start was cut off while it filled the empty database: nothing of anybody is in it yet. */
+async function startOver(superuserUrl: string, home: Home): Promise<void> {
+  const client = new pg.Client({ connectionString: superuserUrl });
+  await client.connect();
+  await client.query(`DROP DATABASE IF EXISTS ${databaseName} WITH (FORCE)`).finally(() => client.end());
+  rmSync(home.media, { recursive: true, force: true });
+  mkdirSync(home.media);
+  forgetUnfinishedDemo(home.folder);
 }
 
 /** A server that ends by itself is started again; the other parts connect again by themselves. */

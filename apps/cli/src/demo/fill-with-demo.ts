@@ -1,0 +1,39 @@
+import { join } from 'node:path';
+import { listAcademies } from '@ballfirst/db/crossings/list-academies';
+import { openDatabase } from '@ballfirst/db/database';
+import type { DemoAcademy } from '@ballfirst/demo/seed/seed-demo';
+import { blobsOnDisk } from '@ballfirst/edges/blobs-on-disk';
+import { silentLog } from '@ballfirst/edges/log';
+import { mailToFolder } from '@ballfirst/edges/mail-to-folder';
+import { systemClock } from '@ballfirst/edges/system-clock';
+import type { Home } from '../home/open-home.ts';
+import { noteUnfinishedDemo } from './unfinished.ts';
+
+/** @returns null when the database holds an academy already */
+export async function fillWithDemo(
+  root: string,
+  home: Home,
+  publicUrl: string,
+  appUrl: string,
+): Promise<DemoAcademy[] | null> {
+  const { seedDemo } = await import('@ballfirst/demo/seed/seed-demo');
+  const db = openDatabase({ url: appUrl, applicationName: 'ballfirst demo' });
+  try {
+    // Only a database known to be empty may be thrown away by the next start.
+    if ((await listAcademies(db)).length > 0) return null;
+    noteUnfinishedDemo(home.folder);
+    return await seedDemo({
+      resources: {
+        db,
+        clock: systemClock,
+        blobs: blobsOnDisk(home.media),
+        mailer: mailToFolder(home.mail),
+        log: silentLog,
+        publicUrl,
+      },
+      clipsFolder: join(root, 'packages', 'demo', 'clips'),
+    });
+  } finally {
+    await db.close();
+  }
+}
