@@ -1,10 +1,28 @@
 import { ClipStatus, SwingLength, View } from '@ballfirst/contracts/words';
 import type { Reply } from '../operation-types.ts';
-import type { ClipRow } from '../rows.ts';
 import { mediaPath } from './keys.ts';
 import { refusalWords } from './refusal-words.ts';
 
-const pictureOf = (row: ClipRow): Reply<'readClip'>['picture'] => {
+/** What of a clip's row its contract shape is made from; instants may be texts already. */
+export type ClipParts = {
+  readonly id: string;
+  readonly submissionId: string | null;
+  readonly fileName: string;
+  readonly view: string;
+  readonly swingLength: string;
+  readonly status: string;
+  readonly lengthBytes: bigint | number;
+  readonly percent: number;
+  readonly refusal: string | null;
+  readonly widthPx: number | null;
+  readonly heightPx: number | null;
+  readonly frames: number | null;
+  readonly fps: number | null;
+  readonly durationMs: number | null;
+  readonly createdAt: Date | string;
+};
+
+const pictureOf = (row: ClipParts): Reply<'readClip'>['picture'] => {
   const { widthPx, heightPx, frames, fps, durationMs } = row;
   if (widthPx === null || heightPx === null || frames === null || fps === null || durationMs === null) {
     return null;
@@ -12,13 +30,13 @@ const pictureOf = (row: ClipRow): Reply<'readClip'>['picture'] => {
   return { widthPx, heightPx, frames, fps, durationMs };
 };
 
-const refusalOf = (row: ClipRow): Reply<'readClip'>['refusal'] => {
+const refusalOf = (row: ClipParts): Reply<'readClip'>['refusal'] => {
   const code = row.status === 'expired' ? 'expired' : row.refusal;
   return code === null ? null : { code, words: refusalWords(code) };
 };
 
 /** A clip as the contract says it. */
-export const clipOf = (row: ClipRow): Reply<'readClip'> => ({
+export const clipOf = (row: ClipParts): Reply<'readClip'> => ({
   id: row.id,
   submissionId: row.submissionId,
   fileName: row.fileName,
@@ -37,5 +55,5 @@ export const clipOf = (row: ClipRow): Reply<'readClip'> => ({
           frameTimes: mediaPath(row.id, 'frames.json'),
         }
       : null,
-  createdAt: row.createdAt.toISOString(),
+  createdAt: new Date(row.createdAt).toISOString(),
 });

@@ -1,8 +1,82 @@
+import { ProblemError } from '@ballfirst/contracts/problems';
+import { newId } from '@ballfirst/db/ids';
+import { rank } from '@ballfirst/diagnosis/rank';
+import { methodVersion } from '@ballfirst/diagnosis/weights';
+import { causes } from '@ballfirst/library/causes';
+import { audit } from '../audit.ts';
+import { requireStaff } from '../authorise.ts';
+import { requireClaim } from '../inbox/require-claim.ts';
+import { once } from '../once.ts';
 import type { Call, Reply } from '../operation-types.ts';
+import { diagnosisOf } from './diagnosis-of.ts';
+import { readingsOf } from './evidence-of.ts';
+import { markedClips } from './marked-clips.ts';
 
+/**
+ * Chooses the one cause that comes first. What it was computed from, what came out and by which method is kept, so that
+ * it can be recomputed; a cause other than the first of the ranking is kept as an overruling.
+ * @throws ProblemError not-found, not-claimed, already-claimed, already-answered, bad-request
+ */
 export const chooseDiagnosis = async ({
   ctx,
   input,
 }: Call<'chooseDiagnosis'>): Promise<Reply<'chooseDiagnosis'>> => {
-  throw new Error(`not yet: ${ctx.requestId} ${typeof input}`);
+  const { membershipId, name } = requireStaff(ctx);
+  const { fault, cause: chosenCause } = input;
+  if (!causes.some(({ id }) => id === chosenCause)) {
+    throw new ProblemError('bad-request', undefined, [
+      { path: 'cause', message: 'This cause is not in the library.' },
+    ]);
+  }
+  return once(ctx, 'chooseDiagnosis', async (tx) => {
+    const row = await requireClaim(tx, ctx, input.id);
+    const clips = await markedClips(tx, ctx, row);
+    const ranking = rank({
+      fault,
+      readings: clips.flatMap((clip) => readingsOf(clip).readings),
+      observations: clips.flatMap((clip) => clip.observations),
+      causes,
+    });
+    const overruled = ranking[0]?.causeId !== chosenCause;
+    const made = await tx.diagnosis.create({
+      data: {
+        academyId: ctx.academyId,
+        id: newId(),
+        submissionId: row.id,
+        fault,
+        chosenCause,
+        setUpTicks: [...new Set(input.setUpTicks)],
+        inputs: {
+          tally: row.tally ?? {},
+          clips: clips.map(({ clipId, marks, observations, setting, picture }) => ({
+            clipId,
+            setting,
+            picture: {
+              widthPx: picture.widthPx,
+              heightPx: picture.heightPx,
+              frames: picture.frameTimesS.length,
+            },
+            marks: marks.map((mark) => ({ ...mark })),
+            observations: observations.map((one) => ({ ...one })),
+          })),
+        },
+        ranking: ranking.map(({ causeId, probability, share, score }) => ({
+          causeId,
+          probability,
+          share,
+          score,
+        })),
+        methodVersion,
+        overruled,
+        byMembership: membershipId,
+        at: ctx.resources.clock.now(),
+      },
+    });
+    await audit(tx, ctx, {
+      action: 'choose-diagnosis',
+      subject: `submission:${row.id}`,
+      detail: { fault, cause: chosenCause, overruled },
+    });
+    return diagnosisOf({ ...made, by: name });
+  });
 };

@@ -1,5 +1,58 @@
+import { Mark, Observation } from '@ballfirst/contracts/http/submissions';
+import { ProblemError } from '@ballfirst/contracts/problems';
+import { SubmissionStatus } from '@ballfirst/contracts/words';
+import { type OpenSubmission, readOpenSubmission } from '@ballfirst/db/reads/open-submission';
+import { requireStaff } from '../authorise.ts';
 import type { Call, Reply } from '../operation-types.ts';
+import { diagnosisOf } from './diagnosis-of.ts';
+import { evidenceOf } from './evidence-of.ts';
+import { faultOf } from './fault-of.ts';
+import { openedSubmission } from './opened-submission.ts';
+import { pictureOf, settingOf } from './picture-of.ts';
+import { replyDraftOf } from './reply-draft-of.ts';
 
+const markingOf = (clip: OpenSubmission['clips'][number]) => ({
+  clipId: clip.id,
+  version: clip.marksVersion,
+  marks: clip.marks.map((mark) => Mark.parse(mark)),
+  observations: clip.observations.map((one) => Observation.parse(one)),
+});
+
+/** Everything the review screen needs, in one statement. @throws ProblemError not-found */
 export const openReview = async ({ ctx, input }: Call<'openReview'>): Promise<Reply<'openReview'>> => {
-  throw new Error(`not yet: ${ctx.requestId} ${typeof input}`);
+  requireStaff(ctx);
+  const { db, clock } = ctx.resources;
+  const opened = await readOpenSubmission(db, { academyId: ctx.academyId, submissionId: input.id });
+  if (opened === null) throw new ProblemError('not-found');
+  const { submission, student, clips, diagnosis, reply, programme } = opened;
+  const fault = faultOf(diagnosis?.fault ?? null, submission.leadFault);
+  const swing = { hand: student.hand, club: submission.club };
+  return {
+    submission: openedSubmission(opened, clock.now()),
+    marking: clips.map(markingOf),
+    evidence: clips
+      .filter(({ status }) => status === 'ready')
+      .map((clip) => ({
+        clipId: clip.id,
+        ...evidenceOf(fault, {
+          ...markingOf(clip),
+          picture: pictureOf(clip),
+          setting: settingOf(clip, swing),
+        }),
+      })),
+    diagnosis: diagnosis === null ? null : diagnosisOf({ ...diagnosis, by: diagnosis.byName }),
+    reply: reply === null ? null : replyDraftOf(reply),
+    openProgramme:
+      programme === null
+        ? null
+        : {
+            id: programme.id,
+            cause: programme.cause,
+            drillId: programme.drillId,
+            rung: programme.rung,
+            status: programme.status,
+            entries: programme.entries.length,
+          },
+    earlier: opened.earlier.map((one) => ({ ...one, status: SubmissionStatus.parse(one.status) })),
+  };
 };

@@ -1,5 +1,53 @@
+import { ProblemError } from '@ballfirst/contracts/problems';
+import { audit } from '../audit.ts';
+import { requireStaff } from '../authorise.ts';
+import { inTransaction } from '../in-transaction.ts';
+import { requireClaim } from '../inbox/require-claim.ts';
 import type { Call, Reply } from '../operation-types.ts';
+import { checkMarks, checkObservations, lastOfEach } from './check-marks.ts';
+import { clipOfSubmission } from './clip-of-submission.ts';
+import { evidenceOf, readingsOf } from './evidence-of.ts';
+import { latestFault } from './latest-fault.ts';
+import { pictureOf, settingOf } from './picture-of.ts';
+import { storeMeasurements } from './store-measurements.ts';
 
+/**
+ * Saves all marks and observations of one clip and stores what they measure; answers with what they show.
+ * @throws ProblemError not-found, not-claimed, already-claimed, already-answered, changed-meanwhile, mark-outside-frame
+ */
 export const saveMarks = async ({ ctx, input }: Call<'saveMarks'>): Promise<Reply<'saveMarks'>> => {
-  throw new Error(`not yet: ${ctx.requestId} ${typeof input}`);
+  const { membershipId } = requireStaff(ctx);
+  return inTransaction(ctx, async (tx) => {
+    const { academyId } = ctx;
+    const row = await requireClaim(tx, ctx, input.id);
+    const clip = clipOfSubmission(row, input.clipId);
+    if (clip.marksVersion !== input.version) throw new ProblemError('changed-meanwhile');
+    const picture = pictureOf(clip);
+    const marks = lastOfEach(input.marks, ({ position, point }) => `${position} ${point}`);
+    const observations = lastOfEach(input.observations, ({ key }) => key);
+    checkMarks(marks, picture);
+    checkObservations(observations);
+    const by = { academyId, clipId: clip.id, byMembership: membershipId, at: ctx.resources.clock.now() };
+    await tx.mark.deleteMany({ where: { academyId, clipId: clip.id } });
+    await tx.mark.createMany({ data: marks.map((mark) => ({ ...mark, ...by })) });
+    await tx.observation.deleteMany({ where: { academyId, clipId: clip.id } });
+    await tx.observation.createMany({ data: observations.map((one) => ({ ...one, ...by })) });
+    const version = clip.marksVersion + 1;
+    await tx.clip.update({
+      where: { academyId_id: { academyId, id: clip.id } },
+      data: { marksVersion: version },
+    });
+    const setting = settingOf(clip, { hand: row.student.hand, club: row.club });
+    const marked = { marks, observations, picture, setting };
+    await storeMeasurements(tx, ctx, { submissionId: row.id, clipId: clip.id }, readingsOf(marked).readings);
+    await audit(tx, ctx, {
+      action: 'save-marks',
+      subject: `clip:${clip.id}`,
+      detail: { version, marks: marks.length, observations: observations.length },
+    });
+    return {
+      marking: { clipId: clip.id, version, marks, observations },
+      evidence: evidenceOf(await latestFault(tx, ctx, row), marked),
+    };
+  });
 };

@@ -1,5 +1,46 @@
+import { ProblemError } from '@ballfirst/contracts/problems';
+import { Prisma } from '@ballfirst/db/generated/client';
+import { newId } from '@ballfirst/db/ids';
+import { audit } from '../audit.ts';
+import { requireStaff } from '../authorise.ts';
+import { inTransaction } from '../in-transaction.ts';
+import { requireClaim } from '../inbox/require-claim.ts';
 import type { Call, Reply } from '../operation-types.ts';
+import { checkReply } from './check-reply.ts';
+import { replyDraftOf } from './reply-draft-of.ts';
 
+/**
+ * Saves the draft of a reply. Version 0 is the draft that is not there yet.
+ * @throws ProblemError not-found, not-claimed, already-claimed, already-answered, changed-meanwhile, bad-request,
+ * mark-outside-frame
+ */
 export const saveReply = async ({ ctx, input }: Call<'saveReply'>): Promise<Reply<'saveReply'>> => {
-  throw new Error(`not yet: ${ctx.requestId} ${typeof input}`);
+  const { membershipId } = requireStaff(ctx);
+  return inTransaction(ctx, async (tx) => {
+    const { academyId } = ctx;
+    const row = await requireClaim(tx, ctx, input.id);
+    checkReply(row, input);
+    const key = { academyId_submissionId: { academyId, submissionId: row.id } };
+    const before = await tx.reply.findUnique({ where: key });
+    if ((before?.version ?? 0) !== input.version) throw new ProblemError('changed-meanwhile');
+    const version = input.version + 1;
+    const written = {
+      words: input.words,
+      cause: input.cause,
+      setUpTicks: [...new Set(input.setUpTicks)],
+      frames: input.frames,
+      plan: input.plan ?? Prisma.DbNull,
+      byMembership: membershipId,
+      version,
+      updatedAt: ctx.resources.clock.now(),
+    };
+    const saved =
+      before === null
+        ? await tx.reply.create({
+            data: { academyId, id: newId(), submissionId: row.id, status: 'draft', ...written },
+          })
+        : await tx.reply.update({ where: key, data: written });
+    await audit(tx, ctx, { action: 'save-reply', subject: `reply:${saved.id}`, detail: { version } });
+    return replyDraftOf(saved);
+  });
 };

@@ -1,0 +1,16 @@
+import { ReplyDraft } from '@ballfirst/contracts/http/review';
+import type { z } from 'zod';
+
+/** A reply as its coach sees it. */
+export const replyDraftOf = (row: {
+  readonly id: string;
+  readonly status: string;
+  readonly words: string;
+  readonly cause: string | null;
+  readonly setUpTicks: readonly string[];
+  readonly frames: unknown;
+  readonly plan: unknown;
+  readonly version: number;
+  readonly sentAt: Date | string | null;
+}): z.output<typeof ReplyDraft> =>
+  ReplyDraft.parse({ ...row, sentAt: row.sentAt === null ? null : new Date(row.sentAt).toISOString() });
