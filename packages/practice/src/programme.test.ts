@@ -34,7 +34,7 @@ describe('chooseProgramme', () => {
     const sore: Means = { ...means, pains: ['knee-pain'] };
     const choice = chooseProgramme({ rankedCauses: [hangBack], means: sore, library });
     expect(choice.drillId).toBe('line-brush');
-    expect(choice.leftOut).toContainEqual({ what: 'Lead-side start', why: 'Not with knee pain.' });
+    expect(choice.leftOut).toContainEqual({ what: 'Front-foot start', why: 'Not with knee pain.' });
   });
   it('prescribes nothing when every drill is forbidden', () => {
     const sore: Means = { ...means, pains: ['knee-pain', 'wrist-pain'] };

@@ -52,7 +52,7 @@ const home: Station = {
 
 export const leadSideStart: Drill = {
   id: 'lead-side-start',
-  name: 'Lead-side start',
+  name: 'Front-foot start',
   version: 1,
   purpose: 'Lets you feel a strike with the weight already over the {lead} foot.',
   causes: ['hang-back', 'hips-back-at-address', 'sway-away'],
