@@ -14,6 +14,7 @@ import { writeCheckIn } from './jobs/write-check-in.ts';
 import { writeClipRefused } from './jobs/write-clip-refused.ts';
 import { writeFilmAgain } from './jobs/write-film-again.ts';
 import { writePainHeld } from './jobs/write-pain-held.ts';
+import { writePainReported } from './jobs/write-pain-reported.ts';
 import { writeReplySent } from './jobs/write-reply-sent.ts';
 import { writeStanding } from './jobs/write-standing.ts';
 import { writeWelcome } from './jobs/write-welcome.ts';
@@ -26,6 +27,7 @@ const eventJobs = [
   writeFilmAgain,
   writeClipRefused,
   writePainHeld,
+  writePainReported,
   writeCheckIn,
   writeStanding,
   scheduleFirstCheckIn,
