@@ -8,7 +8,7 @@ import { onceEffect } from './once-effect.ts';
 
 let test: TestDatabase;
 beforeAll(async () => {
-  test = await testDatabase();
+  test = await testDatabase({ poolSize: 10 });
 });
 afterAll(() => test.close());
 
