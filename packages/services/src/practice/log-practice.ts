@@ -1,5 +1,74 @@
+import { localDate } from '@ballfirst/calendar/local-date';
+import { ProblemError } from '@ballfirst/contracts/problems';
+import { Place } from '@ballfirst/contracts/words';
+import { newId } from '@ballfirst/db/ids';
+import { audit } from '../audit.ts';
+import { requireStudent } from '../authorise.ts';
+import { once } from '../once.ts';
 import type { Call, Reply } from '../operation-types.ts';
+import { emit } from '../outbox.ts';
+import { ladderOf, stepAfter } from './entries-of.ts';
+import { firmer } from './firmer.ts';
+import { holdPractice } from './hold-practice.ts';
+import { lockProgramme } from './lock-programme.ts';
+import { findProgramme, programmeOf } from './programme-of.ts';
 
+/**
+ * Logs practice and says where the student stands. Pain that is new or worse holds the practice at once.
+ * @throws ProblemError not-found, practice-not-possible, practice-held, wrong-state, bad-request
+ */
 export const logPractice = async ({ ctx, input }: Call<'logPractice'>): Promise<Reply<'logPractice'>> => {
-  throw new Error(`not yet: ${ctx.requestId} ${typeof input}`);
+  requireStudent(ctx);
+  if (input.clean > input.balls) throw new ProblemError('practice-not-possible');
+  return once(ctx, 'logPractice', async (tx) => {
+    const { academyId } = ctx;
+    const now = ctx.resources.clock.now();
+    const row = await lockProgramme(tx, ctx, input.id);
+    if (row.status === 'held') throw new ProblemError('practice-held');
+    if (row.status !== 'open') throw new ProblemError('wrong-state', 'This programme has ended.');
+    const ladder = ladderOf({ drillId: row.drillId, place: Place.parse(row.place) });
+    if (!ladder.some((rung) => rung.id === input.rung)) {
+      throw new ProblemError('bad-request', undefined, [
+        { path: 'rung', message: 'This step is not part of your programme.' },
+      ]);
+    }
+    const entry = {
+      academyId,
+      id: newId(),
+      studentId: row.studentId,
+      programmeId: row.id,
+      rung: input.rung,
+      balls: input.balls,
+      clean: input.clean,
+      filmed: input.filmed,
+      pain: input.pain,
+      localDate: localDate(now, row.student.membership.zone),
+      at: now,
+    };
+    const step = stepAfter(ladder, [...row.entries, { ...entry, verdict: 'stay' }]);
+    await tx.practiceEntry.create({ data: { ...entry, verdict: step.verdict } });
+    await tx.programme.update({
+      where: { academyId_id: { academyId, id: row.id } },
+      data: {
+        rung: step.rung,
+        exaggeration: step.firmer ? firmer(row, row.student.ageGroup) : row.exaggeration,
+        ...(step.done ? { status: 'done', endedAt: now } : {}),
+      },
+    });
+    await tx.checkIn.updateMany({
+      where: { academyId, programmeId: row.id, status: 'sent', asks: 'practice' },
+      data: { status: 'done' },
+    });
+    if (input.pain !== 'none') await holdPractice(tx, ctx, row.studentId, 'pain-in-practice');
+    await audit(tx, ctx, {
+      action: 'log-practice',
+      subject: `programme:${row.id}`,
+      detail: { entryId: entry.id, verdict: step.verdict },
+    });
+    await emit(tx, ctx, 'practice.logged', { entryId: entry.id });
+    const programme = programmeOf(await findProgramme(tx, ctx, row.id));
+    const logged = programme.entries.find(({ id }) => id === entry.id);
+    if (logged === undefined) throw new ProblemError('unexpected');
+    return { entry: logged, programme };
+  });
 };

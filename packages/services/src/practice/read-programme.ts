@@ -1,8 +1,7 @@
+import { inTransaction } from '../in-transaction.ts';
 import type { Call, Reply } from '../operation-types.ts';
+import { findProgramme, programmeOf } from './programme-of.ts';
 
-export const readProgramme = async ({
-  ctx,
-  input,
-}: Call<'readProgramme'>): Promise<Reply<'readProgramme'>> => {
-  throw new Error(`not yet: ${ctx.requestId} ${typeof input}`);
-};
+/** A programme with its entries. @throws ProblemError not-found */
+export const readProgramme = ({ ctx, input }: Call<'readProgramme'>): Promise<Reply<'readProgramme'>> =>
+  inTransaction(ctx, async (tx) => programmeOf(await findProgramme(tx, ctx, input.id)));

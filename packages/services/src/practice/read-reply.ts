@@ -1,5 +1,31 @@
+import { SetUpTick } from '@ballfirst/contracts/words';
+import { everyDrill } from '@ballfirst/library/cautions';
+import { wordsForHand } from '@ballfirst/library/words-for-hand';
+import { inTransaction } from '../in-transaction.ts';
 import type { Call, Reply } from '../operation-types.ts';
+import { findSentReply } from './find-sent-reply.ts';
+import { findProgramme, handOf, programmeOf } from './programme-of.ts';
+import { replyFrames } from './reply-frames.ts';
+import { replySentence } from './reply-sentence.ts';
 
-export const readReply = async ({ ctx, input }: Call<'readReply'>): Promise<Reply<'readReply'>> => {
-  throw new Error(`not yet: ${ctx.requestId} ${typeof input}`);
-};
+/** A sent reply as the student reads it, with its drill card and cautions. @throws ProblemError not-found */
+export const readReply = ({ ctx, input }: Call<'readReply'>): Promise<Reply<'readReply'>> =>
+  inTransaction(ctx, async (tx) => {
+    const row = await findSentReply(tx, ctx, input.id);
+    const hand = handOf(row.submission.student);
+    const programme =
+      row.programmeId === null ? null : programmeOf(await findProgramme(tx, ctx, row.programmeId));
+    return {
+      id: row.id,
+      submissionId: row.submissionId,
+      coach: row.author.name,
+      sentAt: row.sentAt.toISOString(),
+      readAt: row.readAt?.toISOString() ?? null,
+      sentence: replySentence(row.cause, hand),
+      words: wordsForHand(row.words, hand),
+      setUpTicks: row.setUpTicks.map((tick) => SetUpTick.parse(tick)),
+      frames: await replyFrames(tx, ctx, row, hand),
+      programme,
+      cautions: programme === null ? [...everyDrill] : programme.drill.cautions,
+    };
+  });

@@ -2,9 +2,12 @@ import { ProblemError } from '@ballfirst/contracts/problems';
 
 const may = new Set(['invited', 'trial', 'paid']);
 
-/** Whether a student's standing lets new swings be sent; what was answered stays readable. @throws ProblemError not-allowed */
+/** Whether a standing lets new swings be sent; what was answered stays readable in any. */
+export const mayWithStanding = (standing: string): boolean => may.has(standing);
+
+/** @throws ProblemError not-allowed where the standing lets no new swing be sent */
 export const requireSending = (student: { readonly standing: string }): void => {
-  if (may.has(student.standing)) return;
+  if (mayWithStanding(student.standing)) return;
   throw new ProblemError(
     'not-allowed',
     student.standing === 'lapsed'

@@ -1,0 +1,47 @@
+import { DrillCard } from '@ballfirst/contracts/http/practice';
+import { type EquipmentId, equipment } from '@ballfirst/library/constants';
+import { drillById } from '@ballfirst/library/drills';
+import type { Place, Station } from '@ballfirst/library/types';
+import { type PlayingHand, wordsForHand } from '@ballfirst/library/words-for-hand';
+import { stationFor } from '@ballfirst/practice/drill-fit';
+import { ladderAt } from '@ballfirst/practice/programme';
+import type { z } from 'zod';
+
+const isEquipment = (id: string): id is EquipmentId => Object.hasOwn(equipment, id);
+
+const stationOf = (station: Station, say: (sentence: string) => string) => ({
+  place: station.place,
+  needs: station.needs.map((need) => (isEquipment(need) ? equipment[need] : need)),
+  steps: station.steps.map(say),
+  objects: station.objects.map((object) => ({ ...object, label: say(object.label) })),
+});
+
+/**
+ * A drill as this student reads it: left and right put in, the rungs that are sound at the place, the place's own station
+ * first. Its cautions always come with it.
+ */
+export const drillCardOf = (
+  given: { readonly drillId: string; readonly place: Place; readonly exaggeration: string },
+  hand: PlayingHand,
+): z.output<typeof DrillCard> => {
+  const drill = drillById(given.drillId);
+  const say = (sentence: string): string => wordsForHand(sentence, hand);
+  const here = (station: Station): boolean => station.place === given.place;
+  const stations = [...drill.stations.filter(here), ...drill.stations.filter((one) => !here(one))];
+  const level = drill.exaggerations.find((one) => one.level === given.exaggeration);
+  return DrillCard.parse({
+    id: drill.id,
+    name: drill.name,
+    purpose: say(drill.purpose),
+    feel: say(drill.feel),
+    steps: drill.steps.map(say),
+    stations: stations.map((station) => stationOf(station, say)),
+    ladder: ladderAt(drill, given.place).map((rung) => ({ ...rung, clean: say(rung.clean) })),
+    overCorrection: say(drill.overCorrection),
+    exaggeration: given.exaggeration,
+    exaggerationHow: say(level?.how ?? ''),
+    minutes: drill.minutes,
+    ballsAtMost: stationFor(drill, given.place)?.ballsAtMost ?? drill.ballsAtMost,
+    cautions: drill.cautions.map(say),
+  });
+};

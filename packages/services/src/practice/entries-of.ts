@@ -1,0 +1,56 @@
+import type { Entry } from '@ballfirst/contracts/http/practice';
+import { Pain, Verdict } from '@ballfirst/contracts/words';
+import type { Prisma } from '@ballfirst/db/generated/client';
+import { drillById } from '@ballfirst/library/drills';
+import { type Place, type Rung, type RungId, rungs } from '@ballfirst/library/types';
+import { type PlayingHand, wordsForHand } from '@ballfirst/library/words-for-hand';
+import type { PracticeEntry } from '@ballfirst/practice/entry';
+import { nextRung, type RungStep } from '@ballfirst/practice/next-rung';
+import { ladderAt } from '@ballfirst/practice/programme';
+import type { z } from 'zod';
+
+export type EntryRow = Prisma.PracticeEntryGetPayload<object>;
+
+/** A rung's id, as stored. @throws RangeError on one that is none */
+export const rungId = (word: string): RungId => {
+  const found = rungs.find((rung) => rung === word);
+  if (found === undefined) throw new RangeError(`No rung is called "${word}".`);
+  return found;
+};
+
+export const ladderOf = (programme: { readonly drillId: string; readonly place: Place }): readonly Rung[] =>
+  ladderAt(drillById(programme.drillId), programme.place);
+
+const asPractised = (row: EntryRow): PracticeEntry => ({
+  rung: rungId(row.rung),
+  balls: row.balls,
+  clean: row.clean,
+  filmed: row.filmed,
+  pain: Pain.parse(row.pain),
+  localDate: row.localDate,
+});
+
+/** Where the student stands after the entries given, in the order they were logged. */
+export const stepAfter = (ladder: readonly Rung[], rows: readonly EntryRow[]): RungStep =>
+  nextRung(rows.map(asPractised), ladder);
+
+/** The entries as the contract says them, newest first; the words are those each one was answered with. */
+export const entriesOf = (
+  ladder: readonly Rung[],
+  rows: readonly EntryRow[],
+  hand: PlayingHand,
+): z.output<typeof Entry>[] =>
+  rows
+    .map((row, index) => ({
+      id: row.id,
+      rung: row.rung,
+      balls: row.balls,
+      clean: row.clean,
+      filmed: row.filmed,
+      pain: Pain.parse(row.pain),
+      localDate: row.localDate,
+      at: row.at.toISOString(),
+      verdict: Verdict.parse(row.verdict),
+      words: wordsForHand(stepAfter(ladder, rows.slice(0, index + 1)).words, hand),
+    }))
+    .reverse();

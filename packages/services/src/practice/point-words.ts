@@ -1,0 +1,26 @@
+import { type PlayingHand, wordsForHand } from '@ballfirst/library/words-for-hand';
+
+const words: Readonly<Record<string, string>> = {
+  ball: 'ball',
+  'lead-heel': '{lead} heel',
+  'trail-heel': '{trail} heel',
+  'lead-ankle': '{lead} ankle',
+  'trail-ankle': '{trail} ankle',
+  'hip-middle': 'middle of the hips',
+  'neck-base': 'middle of the collar',
+  'head-centre': 'middle of the head',
+  'lead-shoulder': '{lead} shoulder',
+  'lead-wrist': '{lead} wrist',
+  'grip-end': 'end of the grip',
+  clubhead: 'clubhead',
+  'shaft-mid': 'middle of the shaft',
+  'lead-thigh-inside': 'inside of the {lead} thigh',
+  'seat-line': 'seat',
+  'toe-line': 'line of the toes',
+  hands: 'hands',
+  'target-stick': 'stick to the target',
+};
+
+/** What a marked point is called to a student: left and right, never lead and trail. */
+export const pointWords = (point: string, hand: PlayingHand): string =>
+  wordsForHand(words[point] ?? point.replaceAll('-', ' '), hand);

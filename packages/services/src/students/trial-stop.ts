@@ -1,0 +1,39 @@
+import type { Reply } from '../operation-types.ts';
+
+export type Stop = Reply<'readTrials'>['items'][number]['stop'];
+
+/** How a trial is going. Instants; null: not yet. */
+export type TrialFacts = {
+  readonly now: Date;
+  readonly endsAt: Date;
+  readonly firstSwingAt: Date | null;
+  /** A swing waits for an answer. */
+  readonly waitsForUs: boolean;
+  readonly lastReplyAt: Date | null;
+  readonly replyUnread: boolean;
+  readonly practisedSinceReply: boolean;
+};
+
+/** A trial is about to end in its last three days: common practice, no source. */
+const lastDaysMs = 3 * 86_400_000;
+
+/** Where a trial stands still: the first of the steps to a paying student that has not been made. */
+export const trialStop = (facts: TrialFacts): Stop => {
+  if (facts.firstSwingAt === null) return 'no-first-swing';
+  if (facts.waitsForUs) return 'waits-for-us';
+  if (facts.replyUnread) return 'reply-unread';
+  if (facts.lastReplyAt !== null && !facts.practisedSinceReply) return 'no-practice';
+  return facts.endsAt.getTime() - facts.now.getTime() <= lastDaysMs ? 'ending' : 'moving';
+};
+
+const actions: Readonly<Record<Stop, string>> = {
+  'no-first-swing': 'Write and offer help with filming: nothing happens before the first swing.',
+  'waits-for-us': 'Answer the swing that waits: a reply within a day keeps a trial alive.',
+  'reply-unread': 'Tell the student that the reply is there.',
+  'no-practice': 'Ask what keeps the student from practising; a shorter drill may help.',
+  ending: 'Show then and now, say the price, and ask whether to go on.',
+  moving: 'Nothing: practice is logged and the next check-in is set.',
+};
+
+/** What the manager can do about it, in words. */
+export const nextAction = (stop: Stop): string => actions[stop];
