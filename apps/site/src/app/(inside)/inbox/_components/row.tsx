@@ -1,0 +1,103 @@
+'use client';
+import Link from 'next/link';
+import { TenBalls } from '../../../../drawings/ten-balls.tsx';
+import { useInstantWords } from '../../../../times/use-instant-words.ts';
+import { useNow } from '../../../../times/use-now.ts';
+import { inboxWords } from '../../../../words/inbox.ts';
+import { inboxReason } from '../../../../words/inbox-reason.ts';
+import {
+  clubNames,
+  outcomeNames,
+  standingNames,
+  swingLengthNames,
+  viewNames,
+} from '../../../../words/names.ts';
+import { leftInWords } from '../../../../words/times.ts';
+import styles from './inbox.module.css';
+import type { Item } from './use-inbox.ts';
+
+type Props = {
+  item: Item;
+  mine: boolean;
+  current: boolean;
+  onCurrent: () => void;
+  onClaim: () => void;
+  onRelease: () => void;
+};
+
+/** One swing that waits: who, what the balls did, why it stands here, how long is left, who has it. */
+export function Row({ item, mine, current, onCurrent, onClaim, onRelease }: Props) {
+  const now = useNow();
+  const when = useInstantWords();
+  const { student } = item;
+  const left = Date.parse(item.answerBy) - now;
+  return (
+    <li
+      data-id={item.id}
+      data-current={current}
+      className={item.block === 'pain' ? styles.painRow : styles.row}
+      onFocus={onCurrent}
+      onMouseEnter={onCurrent}
+    >
+      <div className={styles.who}>
+        <Link
+          href={`/review/${item.id}`}
+          className={styles.name}
+          {...(current && { 'aria-current': 'true' as const })}
+        >
+          {student.name}
+        </Link>
+        <span className="soft small">
+          {standingNames[student.standing]}
+          {student.trialDay !== null && `, ${inboxWords.trialDay(student.trialDay)}`}
+        </span>
+      </div>
+      <div className={styles.what}>
+        <span>
+          {item.leadFault !== null && <strong>{outcomeNames[item.leadFault]}</strong>} {clubNames[item.club]},{' '}
+          {viewNames[item.view].toLowerCase()}, {swingLengthNames[item.swingLength].toLowerCase()}
+        </span>
+        <TenBalls tally={item.tally} />
+      </div>
+      <ul className={styles.reasons} aria-label={inboxWords.why}>
+        {item.reasons.map((reason) => (
+          <li key={reason.kind} className={reason.kind === 'pain' ? styles.pain : undefined}>
+            {inboxReason(reason, when)}
+          </li>
+        ))}
+      </ul>
+      <div className={styles.claim}>
+        <span className={left < 0 ? styles.late : undefined} suppressHydrationWarning>
+          {leftInWords(left)}
+        </span>
+        <span className="small soft">
+          {item.claim === null
+            ? inboxWords.free
+            : mine
+              ? inboxWords.takenByYou
+              : inboxWords.takenBy(item.claim.name)}
+        </span>
+        {item.claim === null && (
+          <button
+            type="button"
+            className="small-button"
+            aria-label={inboxWords.claimFor(student.name)}
+            onClick={onClaim}
+          >
+            {inboxWords.claim}
+          </button>
+        )}
+        {mine && (
+          <button
+            type="button"
+            className="small-button"
+            aria-label={inboxWords.releaseFor(student.name)}
+            onClick={onRelease}
+          >
+            {inboxWords.release}
+          </button>
+        )}
+      </div>
+    </li>
+  );
+}
