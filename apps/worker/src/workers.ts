@@ -5,7 +5,7 @@ import type { OpenWorker, QueueBackend } from './queue-backend.ts';
 import type { Queues } from './queues.ts';
 import { jobNamed } from './registry.ts';
 
-const concurrency: Record<QueueName, number> = { prompt: 8, media: 1, nightly: 1 };
+const concurrency: Record<QueueName, number> = { prompt: 4, media: 1, nightly: 1 };
 
 export type Workers = { stop(deadlineMs: number): Promise<void> };
 

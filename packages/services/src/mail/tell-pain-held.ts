@@ -43,7 +43,7 @@ export const tellPainHeld = async ({
         studentName: membership.name,
         academyName: academy.name,
         held: true,
-        page: { does: 'Open the student', url: `${resources.publicUrl}/students?student=${id}` },
+        page: { does: 'Open the student', url: `${resources.publicUrl}/students/${id}` },
       }),
   });
 };
