@@ -1,6 +1,8 @@
+import { bench } from './bench/bench.ts';
 import { Sentence } from './sentence.ts';
 import { start } from './start/start.ts';
 import { test } from './test-run/test.ts';
+import { verify } from './verify/verify.ts';
 
 export type Call = { readonly root: string; readonly command: string; readonly args: readonly string[] };
 
@@ -25,6 +27,10 @@ async function run(root: string, command: string, args: readonly string[]): Prom
       return start(root, args);
     case 'test':
       return test(root, args);
+    case 'verify':
+      return verify(root);
+    case 'bench':
+      return bench(root, args);
     default:
       throw new Sentence(`There is no command ${command}.`);
   }

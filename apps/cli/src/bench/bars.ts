@@ -1,0 +1,17 @@
+/** What a figure must reach: its ratio to the baseline, or its value when `of` says so; from at least `n` readings. */
+export type Bar = {
+  readonly of?: 'value';
+  readonly max?: number;
+  readonly min?: number;
+  readonly n?: number;
+};
+
+/** The figures each bench must show, and their bars. A figure that is not shown counts as missed. */
+export const bars: Readonly<Record<string, Readonly<Record<string, Bar>>>> = {
+  start: {
+    'cold-ms': { of: 'value', max: 10_000 },
+    'warm-ms': { of: 'value', max: 4_000 },
+    'node-modules-mib': { of: 'value', max: 1_300 },
+    'api-rss-mib': { of: 'value', max: 150 },
+  },
+};
