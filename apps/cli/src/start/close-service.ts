@@ -1,5 +1,5 @@
 import { releaseLock } from '../home/lock.ts';
-import type { Service } from './open-service.ts';
+import type { Service } from './service.ts';
 import type { StopRequest } from './stop-request.ts';
 
 const deadlineMs = 30_000;

@@ -1,30 +1,18 @@
 import { prepareDatabase } from '../database/prepare-database.ts';
 import { openDemo } from '../demo/open-demo.ts';
-import { type Lock, takeLock } from '../home/lock.ts';
+import { takeLock } from '../home/lock.ts';
 import { openHome } from '../home/open-home.ts';
 import { freePort, whyNotFree } from '../ports.ts';
-import type { Keeper } from '../postgres/keeper.ts';
 import { hireKeeper } from '../postgres/keeper.ts';
-import type { Server } from '../postgres/run-server.ts';
 import { say } from '../say.ts';
 import { Sentence } from '../sentence.ts';
-import { type Part, runPart } from '../supervise/run-part.ts';
+import { runPart } from '../supervise/run-part.ts';
 import { planParts } from './parts.ts';
 import { answers } from './readiness.ts';
 import { serveDatabase } from './serve-database.ts';
+import type { Service } from './service.ts';
 import type { StartSettings } from './settings.ts';
 import type { StopRequest } from './stop-request.ts';
-
-/** What runs at the moment, filled while it starts, so that an end in the middle stops exactly that. */
-export type Service = {
-  isStopping: boolean;
-  lock?: Lock;
-  keeper?: Keeper;
-  server?: Server;
-  site?: Part;
-  api?: Part;
-  worker?: Part;
-};
 
 export type Opened = { readonly url: string; readonly signIns: readonly string[] };
 

@@ -11,7 +11,7 @@ import { type Embedded, openEmbedded } from '../postgres/open-embedded.ts';
 import type { Server } from '../postgres/run-server.ts';
 import { say } from '../say.ts';
 import { backOffMs } from '../supervise/back-off.ts';
-import type { Service } from './open-service.ts';
+import type { Service } from './service.ts';
 import type { DatabaseUrls } from './settings.ts';
 
 const databaseName = 'ballfirst';

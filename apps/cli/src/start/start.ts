@@ -1,7 +1,8 @@
 import { explainFailure } from '../explain-failure.ts';
 import { say, secondsSince, survivesLostTerminal } from '../say.ts';
 import { closeService } from './close-service.ts';
-import { openService, type Service } from './open-service.ts';
+import { openService } from './open-service.ts';
+import type { Service } from './service.ts';
 import { readSettings } from './settings.ts';
 import { listenForStop } from './stop-request.ts';
 
