@@ -2,6 +2,10 @@ import { drills } from '@ballfirst/library/drills';
 import { requireStaff } from '../authorise.ts';
 import type { Call, Reply } from '../operation-types.ts';
 
+/** Coaches read lead and trail. */
+const forCoach = (sentence: string): string =>
+  sentence.replaceAll('{lead}', 'lead').replaceAll('{trail}', 'trail');
+
 /** The drills that can be given; one without cautions is not among them. */
 export const listDrills = async ({ ctx }: Pick<Call<'listDrills'>, 'ctx'>): Promise<Reply<'listDrills'>> => {
   requireStaff(ctx);
@@ -11,11 +15,11 @@ export const listDrills = async ({ ctx }: Pick<Call<'listDrills'>, 'ctx'>): Prom
       .map((drill) => ({
         id: drill.id,
         name: drill.name,
-        purpose: drill.purpose,
+        purpose: forCoach(drill.purpose),
         causes: [...drill.causes],
         places: drill.stations.map(({ place }) => place),
         minutes: drill.minutes,
-        cautions: [...drill.cautions],
+        cautions: drill.cautions.map(forCoach),
       })),
   };
 };

@@ -1,7 +1,8 @@
 import { DrillCard } from '@ballfirst/contracts/http/practice';
+import { everyDrill } from '@ballfirst/library/cautions';
 import { type EquipmentId, equipment } from '@ballfirst/library/constants';
 import { drillById } from '@ballfirst/library/drills';
-import type { Place, Station } from '@ballfirst/library/types';
+import type { Drill, Place, Station } from '@ballfirst/library/types';
 import { type PlayingHand, wordsForHand } from '@ballfirst/library/words-for-hand';
 import { stationFor } from '@ballfirst/practice/drill-fit';
 import { ladderAt } from '@ballfirst/practice/programme';
@@ -16,9 +17,16 @@ const stationOf = (station: Station, say: (sentence: string) => string) => ({
   objects: station.objects.map((object) => ({ ...object, label: say(object.label) })),
 });
 
+/** Those of every drill (pain, keeping clear, juniors), then the drill's own. @throws RangeError where it has none */
+const cautionsOf = (drill: Drill): readonly string[] => {
+  if (drill.cautions.length === 0) throw new RangeError(`The drill "${drill.id}" has no cautions.`);
+  return [...new Set([...everyDrill, ...drill.cautions])];
+};
+
 /**
  * A drill as this student reads it: left and right put in, the rungs that are sound at the place, the place's own station
  * first. Its cautions always come with it.
+ * @throws RangeError for an unknown drill, or one without cautions
  */
 export const drillCardOf = (
   given: { readonly drillId: string; readonly place: Place; readonly exaggeration: string },
@@ -42,6 +50,6 @@ export const drillCardOf = (
     exaggerationHow: say(level?.how ?? ''),
     minutes: drill.minutes,
     ballsAtMost: stationFor(drill, given.place)?.ballsAtMost ?? drill.ballsAtMost,
-    cautions: drill.cautions.map(say),
+    cautions: cautionsOf(drill).map(say),
   });
 };

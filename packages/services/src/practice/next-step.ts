@@ -6,6 +6,8 @@ type Next = Reply<'readHome'>['next'];
 /** What a student's home is decided by, newest first where there are several. */
 export type Standing = {
   readonly programme: { readonly status: string; readonly drillName: string } | null;
+  /** A swing told of a pain that no coach has read yet. */
+  readonly painTold: boolean;
   readonly unreadReplyId: string | null;
   /** A swing whose video was refused, or is to be filmed again. */
   readonly toPutRight: { readonly submissionId: string; readonly words: string } | null;
@@ -19,7 +21,10 @@ export type Standing = {
 
 /** The one thing to do next: safety first, then what others wait for, then practice, then a new swing. */
 export const nextStep = (at: Standing): Next => {
-  if (at.programme?.status === 'held') return { kind: 'hold', words: painHoldSentence, href: null };
+  if (at.programme?.status === 'held' || at.painTold) {
+    const href = at.unreadReplyId === null ? null : `/replies/${at.unreadReplyId}`;
+    return { kind: 'hold', words: painHoldSentence, href };
+  }
   if (at.unreadReplyId !== null) {
     return {
       kind: 'read-reply',

@@ -34,6 +34,10 @@ const toPutRight = (swings: readonly SubmissionRow[]) => {
   return { submissionId: swing.id, words };
 };
 
+/** A pain that nobody has read yet; whoever answered the swing has read it. */
+const tellsOfPain = ({ pain, painSeenAt, status }: SubmissionRow): boolean =>
+  pain !== 'none' && painSeenAt === null && status !== 'answered';
+
 /** The student's home: the one thing to do next, and what lies behind it. */
 export const readHome = async ({ ctx }: Pick<Call<'readHome'>, 'ctx'>): Promise<Reply<'readHome'>> => {
   const { studentId } = requireStudent(ctx);
@@ -71,6 +75,7 @@ export const readHome = async ({ ctx }: Pick<Call<'readHome'>, 'ctx'>): Promise<
     return {
       next: nextStep({
         programme: programme === null ? null : { status: programme.status, drillName: programme.drill.name },
+        painTold: latest.some(tellsOfPain),
         unreadReplyId: replies.find(({ readAt }) => readAt === null)?.id ?? null,
         toPutRight: toPutRight(latest),
         openCheckInId: checkIn?.id ?? null,

@@ -13,7 +13,7 @@ type Frames = Reply<'readReply'>['frames'];
 
 const Stored = z.array(ReplyFrame);
 
-/** The coach's frames with the marks that lie on them; `timeS` is the frame's own time, whatever the camera's rate. */
+/** The coach's frames with the marks of their moments; `timeS` is the frame's own time, whatever the camera's rate. */
 export const replyFrames = async (
   tx: Tx,
   ctx: Context,
@@ -21,16 +21,21 @@ export const replyFrames = async (
   hand: PlayingHand,
 ): Promise<Frames> => {
   const { academyId } = ctx;
+  const chosen = Stored.parse(row.frames);
+  const marks = await tx.mark.findMany({
+    where: {
+      academyId,
+      clipId: { in: chosen.map(({ clipId }) => clipId) },
+      position: { in: chosen.map(({ position }) => position) },
+    },
+    orderBy: [{ position: 'asc' }, { point: 'asc' }],
+  });
   const frames: Frames = [];
   const times = new Map<string, readonly number[] | null>();
-  for (const { clipId, frame, caption } of Stored.parse(row.frames)) {
+  for (const { clipId, frame, position, caption } of chosen) {
     const clip = row.submission.clips.find(({ id }) => id === clipId);
     if (clip === undefined || clip.widthPx === null || clip.heightPx === null) continue;
     if (!times.has(clipId)) times.set(clipId, await readFrameTimes(ctx, clipId));
-    const marks = await tx.mark.findMany({
-      where: { academyId, clipId, frame },
-      orderBy: [{ position: 'asc' }, { point: 'asc' }],
-    });
     frames.push({
       clipId,
       frame,
@@ -38,7 +43,9 @@ export const replyFrames = async (
       caption,
       rendition: mediaPath(clipId, 'rendition.mp4'),
       poster: mediaPath(clipId, 'poster.jpg'),
-      marks: marks.map(({ point, x, y }) => ({ point, name: pointWords(point, hand), x, y })),
+      marks: marks
+        .filter((mark) => mark.clipId === clipId && mark.position === position)
+        .map(({ point, x, y }) => ({ point, name: pointWords(point, hand), x, y })),
       widthPx: clip.widthPx,
       heightPx: clip.heightPx,
     });

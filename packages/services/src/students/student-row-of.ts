@@ -2,9 +2,9 @@ import type { WorkingHours } from '@ballfirst/calendar/working-hours';
 import { workingHoursBetween } from '@ballfirst/calendar/working-hours-between';
 import { AgeGroup, Hand, Standing } from '@ballfirst/contracts/words';
 import type { Prisma } from '@ballfirst/db/generated/client';
-import { trialDay } from '@ballfirst/progress/trial-day';
 import type { Reply } from '../operation-types.ts';
 import { hasConsent } from './require-consent.ts';
+import { trialDayOf } from './trial-day-of.ts';
 
 /** Weeks that a student's practice is summed over: a quarter of a year. */
 export const weeksShown = 12;
@@ -45,7 +45,7 @@ const flagsOf = (row: LineRow): Line['flags'] => {
 
 /** A student as one line of the manager's table. */
 export const studentRowOf = (row: LineRow, working: WorkingHours, now: Date): Line => {
-  const { submissions, rollUps, programmes, trialStartedAt, membership } = row;
+  const { submissions, rollUps, programmes, membership } = row;
   const answered = submissions.find(({ answeredAt }) => answeredAt !== null);
   const sum = (of: 'entries' | 'balls' | 'clean' | 'days'): number =>
     rollUps.reduce((total, week) => total + week[of], 0);
@@ -56,10 +56,7 @@ export const studentRowOf = (row: LineRow, working: WorkingHours, now: Date): Li
     standing: Standing.parse(row.standing),
     hand: Hand.parse(row.hand),
     ageGroup: AgeGroup.parse(row.ageGroup),
-    trialDay:
-      row.standing === 'trial' && trialStartedAt !== null
-        ? trialDay(trialStartedAt, now, membership.zone)
-        : null,
+    trialDay: trialDayOf({ ...row, zone: membership.zone }, now),
     trialEndsAt: iso(row.trialEndsAt),
     joinedAt: row.createdAt.toISOString(),
     firstSwingAt: iso(submissions.at(-1)?.sentAt),

@@ -7,11 +7,15 @@ export type TrialFacts = {
   readonly now: Date;
   readonly endsAt: Date;
   readonly firstSwingAt: Date | null;
+  /** The newest swing's video cannot be used: it is the student's turn to film again. */
+  readonly filmAgain: boolean;
   /** A swing waits for an answer. */
   readonly waitsForUs: boolean;
   readonly lastReplyAt: Date | null;
   readonly replyUnread: boolean;
   readonly practisedSinceReply: boolean;
+  /** Practice is on hold because of pain. */
+  readonly held: boolean;
 };
 
 /** A trial is about to end in its last three days: common practice, no source. */
@@ -22,7 +26,9 @@ export const trialStop = (facts: TrialFacts): Stop => {
   if (facts.firstSwingAt === null) return 'no-first-swing';
   if (facts.waitsForUs) return 'waits-for-us';
   if (facts.replyUnread) return 'reply-unread';
-  if (facts.lastReplyAt !== null && !facts.practisedSinceReply) return 'no-practice';
+  // A first swing that cannot be seen is none yet.
+  if (facts.lastReplyAt === null) return 'no-first-swing';
+  if (!facts.practisedSinceReply) return 'no-practice';
   return facts.endsAt.getTime() - facts.now.getTime() <= lastDaysMs ? 'ending' : 'moving';
 };
 
@@ -32,8 +38,16 @@ const actions: Readonly<Record<Stop, string>> = {
   'reply-unread': 'Tell the student that the reply is there.',
   'no-practice': 'Ask what keeps the student from practising; a shorter drill may help.',
   ending: 'Show then and now, say the price, and ask whether to go on.',
-  moving: 'Nothing: practice is logged and the next check-in is set.',
+  moving: 'Nothing: practice is logged.',
 };
+const filmAction = 'The video cannot be used. Write and help with filming it again.';
+const heldAction =
+  'Practice is on hold because of pain. Ask how the student is; ask for no practice and no swing before a clinician has been seen.';
+const pressing: ReadonlySet<Stop> = new Set(['no-practice', 'ending', 'moving']);
 
-/** What the manager can do about it, in words. */
-export const nextAction = (stop: Stop): string => actions[stop];
+/** What the manager can do about it, in words. Nobody is pressed to practise with a pain. */
+export const nextAction = (stop: Stop, facts: Pick<TrialFacts, 'held' | 'filmAgain'>): string => {
+  if (facts.held && pressing.has(stop)) return heldAction;
+  const mayFilm = stop !== 'waits-for-us' && stop !== 'reply-unread';
+  return facts.filmAgain && mayFilm ? filmAction : actions[stop];
+};
