@@ -5,7 +5,7 @@ import type { Resources } from '../context.ts';
 
 /** Tries allowed in one window of a quarter of an hour. Several people share an address; an account is one person's. */
 const windowSeconds = 900;
-export const triesAtMost = { account: 10, address: 60, join: 20 } as const;
+export const triesAtMost = { account: 20, address: 200, join: 40 } as const;
 
 /** What stands in the table instead of an address: no personal data in a counter. */
 const hidden = (of: string): string => createHash('sha256').update(of).digest('base64url').slice(0, 22);

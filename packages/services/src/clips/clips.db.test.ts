@@ -1,0 +1,181 @@
+import { withAcademy } from '@ballfirst/db/with-academy';
+import { actingStaff, actingStudent } from '@ballfirst/testing/acting';
+import {
+  createClip,
+  createMembership,
+  createStudent,
+  createSubmission,
+  factoryNow,
+} from '@ballfirst/testing/factories';
+import { type SystemWorld, systemWorld } from '@ballfirst/testing/system-world';
+import { type TestDatabase, testDatabase } from '@ballfirst/testing/test-database';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { addClip } from '../submissions/add-clip.ts';
+import { readSubmission } from '../submissions/read-submission.ts';
+import { beginPreparing } from './begin-preparing.ts';
+import { expireClip } from './expire-clip.ts';
+import { finishClip } from './finish-clip.ts';
+import { finishPreparing } from './finish-preparing.ts';
+import { originalKey } from './keys.ts';
+import { readClipForMedia } from './read-clip-for-media.ts';
+import { readUpload } from './read-upload.ts';
+import { reportPercent } from './report-percent.ts';
+import { clipBytesAtMost, startClip, unfinishedAtMost } from './start-clip.ts';
+
+let test: TestDatabase;
+let world: SystemWorld;
+beforeAll(async () => {
+  test = await testDatabase({ poolSize: 10 });
+});
+afterAll(() => test.close());
+beforeEach(() => {
+  world = systemWorld(test.db, factoryNow);
+});
+
+const file = { fileName: 'swing.mov', view: 'face-on', swingLength: 'full', lengthBytes: 1_000 } as const;
+const ready = {
+  kind: 'ready',
+  widthPx: 1080,
+  heightPx: 1920,
+  frames: 240,
+  fps: 120,
+  durationMs: 2_000,
+  sha256: 'ab'.repeat(32),
+} as const;
+const events = (academyId: string) =>
+  withAcademy(test.db, academyId, async (tx) =>
+    (await tx.outbox.findMany({ where: { academyId } })).map(({ kind }) => kind),
+  );
+
+/** A submission that waits for so many clips to be prepared. */
+const preparing = async (count: number) => {
+  const student = await createStudent(test.db);
+  const { academyId, id: studentId } = student;
+  const { id } = await createSubmission(test.db, { academyId, studentId, status: 'preparing' });
+  const clips = [];
+  for (let made = 0; made < count; made += 1) {
+    clips.push(
+      await createClip(test.db, { academyId, studentId, submissionId: id, status: 'uploaded', fence: 0 }),
+    );
+  }
+  return { student, clips, id, ctx: actingStudent(world, student), system: world.contextOf(academyId) };
+};
+
+describe('an upload', () => {
+  it('has a limit in size and in number', async () => {
+    const ctx = actingStudent(world, await createStudent(test.db));
+    const tooLarge = { ...file, lengthBytes: clipBytesAtMost + 1 };
+    await expect(startClip({ ctx, input: tooLarge })).rejects.toMatchObject({ code: 'too-large' });
+    const tried = await Promise.allSettled(
+      Array.from({ length: unfinishedAtMost + 3 }, () => startClip({ ctx, input: file })),
+    );
+    expect(tried.filter(({ status }) => status === 'fulfilled')).toHaveLength(unfinishedAtMost);
+  });
+
+  it('is of students who have consent', async () => {
+    const junior = await createStudent(test.db, { ageGroup: 'junior' });
+    await expect(startClip({ ctx: actingStudent(world, junior), input: file })).rejects.toMatchObject({
+      code: 'consent-missing',
+    });
+    const coach = actingStaff(world, await createMembership(test.db));
+    await expect(startClip({ ctx: coach, input: file })).rejects.toMatchObject({ code: 'not-allowed' });
+  });
+
+  it('is finished once, however often it is said', async () => {
+    const ctx = actingStudent(world, await createStudent(test.db));
+    const { id } = await startClip({ ctx, input: file });
+    const said = await Promise.all([1, 2, 3].map(() => finishClip({ ctx, input: { clipId: id } })));
+    expect(said.map(({ status }) => status)).toEqual(['uploaded', 'uploaded', 'uploaded']);
+    expect((await events(ctx.academyId)).filter((kind) => kind === 'clip.uploaded')).toHaveLength(1);
+  });
+
+  it('expires after two days: quota back, bytes away', async () => {
+    const ctx = actingStudent(world, await createStudent(test.db));
+    const system = world.contextOf(ctx.academyId);
+    const { id: clipId } = await startClip({ ctx, input: file });
+    const key = originalKey({ academyId: ctx.academyId, clipId });
+    world.files.set(key, new Uint8Array(7));
+    expect(await expireClip({ ctx: system, input: { clipId } })).toEqual({ expired: false });
+    world.now = new Date(factoryNow.getTime() + 48 * 3_600_000);
+    await expect(readUpload({ ctx, input: { clipId } })).rejects.toMatchObject({ code: 'not-found' });
+    expect(await expireClip({ ctx: system, input: { clipId } })).toEqual({ expired: true });
+    expect(world.files.has(key)).toBe(false);
+    await expect(finishClip({ ctx, input: { clipId } })).rejects.toMatchObject({ code: 'clip-not-yours' });
+  });
+});
+
+describe('preparing', () => {
+  it('lets only the one who began last report and finish', async () => {
+    const { clips, system, id, ctx } = await preparing(1);
+    const clipId = clips[0]?.id ?? '';
+    const slow = await beginPreparing({ ctx: system, input: { clipId } });
+    const quick = await beginPreparing({ ctx: system, input: { clipId } });
+    expect([slow?.fence, quick?.fence]).toEqual([1, 2]);
+    const old = { clipId, fence: slow?.fence ?? 0 };
+    expect(await reportPercent({ ctx: system, input: { ...old, percent: 50 } })).toEqual({ current: false });
+    expect(await finishPreparing({ ctx: system, input: { ...old, outcome: ready } })).toEqual({
+      done: false,
+    });
+    const now = { clipId, fence: quick?.fence ?? 0 };
+    expect(await reportPercent({ ctx: system, input: { ...now, percent: 50 } })).toEqual({ current: true });
+    expect(await finishPreparing({ ctx: system, input: { ...now, outcome: ready } })).toEqual({ done: true });
+    expect(await finishPreparing({ ctx: system, input: { ...now, outcome: ready } })).toEqual({
+      done: false,
+    });
+    expect((await readSubmission({ ctx, input: { id } })).status).toBe('waiting');
+    expect((await events(ctx.academyId)).filter((kind) => kind === 'clip.prepared')).toHaveLength(1);
+    expect(await beginPreparing({ ctx: system, input: { clipId } })).toBeNull();
+  });
+
+  it('of two clips at once leaves none behind: the swing waits for coaches', async () => {
+    const { clips, system, id, ctx } = await preparing(2);
+    const begun = await Promise.all(
+      clips.map(({ id: clipId }) => beginPreparing({ ctx: system, input: { clipId } })),
+    );
+    await Promise.all(
+      clips.map(({ id: clipId }, at) =>
+        finishPreparing({ ctx: system, input: { clipId, fence: begun[at]?.fence ?? 0, outcome: ready } }),
+      ),
+    );
+    expect((await readSubmission({ ctx, input: { id } })).status).toBe('waiting');
+  });
+
+  it('that refuses a clip asks for another one, which puts the swing right', async () => {
+    const { clips, system, id, ctx, student } = await preparing(1);
+    const clipId = clips[0]?.id ?? '';
+    const begun = await beginPreparing({ ctx: system, input: { clipId } });
+    const outcome = { kind: 'refused', refusal: 'not_video' } as const;
+    await finishPreparing({ ctx: system, input: { clipId, fence: begun?.fence ?? 0, outcome } });
+    const asked = await readSubmission({ ctx, input: { id } });
+    expect(asked.status).toBe('needs-clip');
+    expect(asked.clips[0]?.refusal?.words).toMatch(/not a video/);
+    const { academyId, id: studentId } = student;
+    const next = await createClip(test.db, { academyId, studentId });
+    const right = await addClip({ ctx, input: { id, clipId: next.id } });
+    expect(right.status).toBe('waiting');
+    expect(right.clips.map((clip) => clip.id)).toEqual([next.id]);
+    await expect(addClip({ ctx, input: { id, clipId } })).rejects.toMatchObject({ code: 'clip-not-yours' });
+  });
+});
+
+describe('media', () => {
+  it('is for the student it belongs to and the staff of the academy, once ready', async () => {
+    const student = await createStudent(test.db);
+    const { academyId, id: studentId } = student;
+    const clip = await createClip(test.db, { academyId, studentId });
+    const input = { clipId: clip.id, file: 'poster.jpg' } as const;
+    const found = { key: `${academyId}/clips/${clip.id}/poster.jpg`, type: 'image/jpeg' };
+    expect(await readClipForMedia({ ctx: actingStudent(world, student), input })).toEqual(found);
+    const coach = await createMembership(test.db, { academyId });
+    expect(await readClipForMedia({ ctx: actingStaff(world, coach), input })).toEqual(found);
+    const peer = await createStudent(test.db, { academyId });
+    const stranger = await createMembership(test.db);
+    for (const ctx of [actingStudent(world, peer), actingStaff(world, stranger)]) {
+      await expect(readClipForMedia({ ctx, input })).rejects.toMatchObject({ code: 'not-found' });
+    }
+    const raw = await createClip(test.db, { academyId, studentId, status: 'uploaded' });
+    await expect(
+      readClipForMedia({ ctx: actingStudent(world, student), input: { ...input, clipId: raw.id } }),
+    ).rejects.toMatchObject({ code: 'not-found' });
+  });
+});
