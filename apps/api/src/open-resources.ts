@@ -1,0 +1,18 @@
+import { openDatabase } from '@ballfirst/db/database';
+import { blobsOnDisk } from '@ballfirst/edges/blobs-on-disk';
+import { mailBySmtp } from '@ballfirst/edges/mail-by-smtp';
+import { mailToFolder } from '@ballfirst/edges/mail-to-folder';
+import { clockFromFile, systemClock } from '@ballfirst/edges/system-clock';
+import type { Resources } from '@ballfirst/services/context';
+import type { Log } from '@ballfirst/services/ports';
+import type { ApiEnv } from './env.ts';
+
+/** Joins the adapters of this process to the ports of the verbs. */
+export const openResources = (env: ApiEnv, log: Log): Resources => ({
+  db: openDatabase({ url: env.databaseUrl, poolSize: 12, applicationName: 'ballfirst-api' }),
+  clock: env.clockOffsetFile ? clockFromFile(env.clockOffsetFile) : systemClock,
+  blobs: blobsOnDisk(env.mediaFolder),
+  mailer: env.smtpUrl ? mailBySmtp(env.smtpUrl) : mailToFolder(env.mailFolder),
+  log,
+  publicUrl: env.publicUrl,
+});

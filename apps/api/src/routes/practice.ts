@@ -1,0 +1,14 @@
+import { logPractice } from '@ballfirst/services/practice/log-practice';
+import { markReplyRead } from '@ballfirst/services/practice/mark-reply-read';
+import { readHome } from '@ballfirst/services/practice/read-home';
+import { readProgramme } from '@ballfirst/services/practice/read-programme';
+import { readReply } from '@ballfirst/services/practice/read-reply';
+import { type Mounting, mount } from '../door/mount.ts';
+
+export const practiceRoutes = (at: Mounting): void => {
+  mount(at, 'readHome', readHome);
+  mount(at, 'readReply', readReply);
+  mount(at, 'markReplyRead', markReplyRead);
+  mount(at, 'readProgramme', readProgramme);
+  mount(at, 'logPractice', logPractice);
+};

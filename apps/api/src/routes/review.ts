@@ -1,0 +1,18 @@
+import { chooseDiagnosis } from '@ballfirst/services/review/choose-diagnosis';
+import { openReview } from '@ballfirst/services/review/open-review';
+import { readDiagnosis } from '@ballfirst/services/review/read-diagnosis';
+import { readMarks } from '@ballfirst/services/review/read-marks';
+import { saveMarks } from '@ballfirst/services/review/save-marks';
+import { saveReply } from '@ballfirst/services/review/save-reply';
+import { sendReply } from '@ballfirst/services/review/send-reply';
+import { type Mounting, mount } from '../door/mount.ts';
+
+export const reviewRoutes = (at: Mounting): void => {
+  mount(at, 'openReview', openReview);
+  mount(at, 'readMarks', readMarks, (it) => it.version);
+  mount(at, 'saveMarks', saveMarks, (it) => it.marking.version);
+  mount(at, 'chooseDiagnosis', chooseDiagnosis);
+  mount(at, 'readDiagnosis', readDiagnosis);
+  mount(at, 'saveReply', saveReply, (it) => it.version);
+  mount(at, 'sendReply', sendReply, (it) => it.version);
+};

@@ -1,0 +1,14 @@
+import { changeStanding } from '@ballfirst/services/students/change-standing';
+import { listMail } from '@ballfirst/services/students/list-mail';
+import { listStudents } from '@ballfirst/services/students/list-students';
+import { readStudent } from '@ballfirst/services/students/read-student';
+import { readTrials } from '@ballfirst/services/students/read-trials';
+import { type Mounting, mount } from '../door/mount.ts';
+
+export const studentsRoutes = (at: Mounting): void => {
+  mount(at, 'listStudents', listStudents);
+  mount(at, 'readStudent', readStudent);
+  mount(at, 'changeStanding', changeStanding);
+  mount(at, 'readTrials', readTrials);
+  mount(at, 'listMail', listMail);
+};

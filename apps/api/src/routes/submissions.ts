@@ -1,0 +1,14 @@
+import { addClip } from '@ballfirst/services/submissions/add-clip';
+import { listSubmissions } from '@ballfirst/services/submissions/list-submissions';
+import { readClip } from '@ballfirst/services/submissions/read-clip';
+import { readSubmission } from '@ballfirst/services/submissions/read-submission';
+import { sendSubmission } from '@ballfirst/services/submissions/send-submission';
+import { type Mounting, mount } from '../door/mount.ts';
+
+export const submissionsRoutes = (at: Mounting): void => {
+  mount(at, 'sendSubmission', sendSubmission);
+  mount(at, 'listSubmissions', listSubmissions);
+  mount(at, 'readSubmission', readSubmission, (it) => it.version);
+  mount(at, 'addClip', addClip);
+  mount(at, 'readClip', readClip);
+};
