@@ -1,13 +1,12 @@
-import { newId } from '@ballfirst/db/ids';
+import { actingStaff, actingStudent } from '@ballfirst/testing/acting';
 import {
-  createAcademy,
   createClip,
   createMembership,
   createStudent,
   createSubmission,
   factoryNow,
 } from '@ballfirst/testing/factories';
-import { systemWorld } from '@ballfirst/testing/system-world';
+import { type SystemWorld, systemWorld } from '@ballfirst/testing/system-world';
 import { type TestDatabase, testDatabase } from '@ballfirst/testing/test-database';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Context } from '../context.ts';
@@ -15,25 +14,15 @@ import type { Reply } from '../operation-types.ts';
 import { readInbox } from './read-inbox.ts';
 
 let test: TestDatabase;
+let world: SystemWorld;
 beforeAll(async () => {
   test = await testDatabase();
+  world = systemWorld(test.db, factoryNow);
 });
 afterAll(() => test.close());
 
 const now = factoryNow;
 const later = (hours: number): Date => new Date(now.getTime() + hours * 3_600_000);
-
-const acting = (academyId: string, membershipId: string, role: 'coach' | 'student' = 'coach'): Context => ({
-  ...systemWorld(test.db, now).contextOf(academyId),
-  actor: {
-    kind: 'person',
-    personId: newId(),
-    membershipId,
-    role,
-    studentId: role === 'student' ? newId() : null,
-    name: 'Somebody',
-  },
-});
 
 const pageThrough = async (ctx: Context, limit: number): Promise<Reply<'readInbox'>['items']> => {
   const seen: Reply<'readInbox'>['items'] = [];
@@ -70,7 +59,7 @@ describe('the inbox', () => {
       late: await send(-1),
       pain: await send(4, { pain: 'new', priorityKey: later(-24 * 36_525) }),
     };
-    const { items } = await readInbox({ ctx: acting(academyId, coach.id), input: { limit: 50 } });
+    const { items } = await readInbox({ ctx: actingStaff(world, coach), input: { limit: 50 } });
     expect(items.map(({ id, block }) => [block, id])).toEqual(
       (['pain', 'late', 'before-noon', 'today', 'tomorrow', 'later'] as const).map((block) => [
         block,
@@ -96,7 +85,7 @@ describe('the inbox', () => {
       submissionId: row.id,
       view: 'down-the-line',
     });
-    const ctx = acting(academyId, coach.id);
+    const ctx = actingStaff(world, coach);
     const { items } = await readInbox({ ctx, input: { limit: 50 } });
     expect(items[0]).toMatchObject({
       view: 'down-the-line',
@@ -117,7 +106,7 @@ describe('the inbox', () => {
     for (const key of [3, 1, 3, 3, 2, 3, 1]) {
       await createSubmission(test.db, { academyId, studentId: student.id, priorityKey: later(key) });
     }
-    const ctx = acting(academyId, coach.id);
+    const ctx = actingStaff(world, coach);
     const all = (await readInbox({ ctx, input: { limit: 100 } })).items.map(({ id }) => id);
     const paged = (await pageThrough(ctx, 2)).map(({ id }) => id);
     expect(paged).toEqual(all);
@@ -128,15 +117,15 @@ describe('the inbox', () => {
   });
 
   it('is not for students, and holds nothing of another academy', async () => {
-    const other = await createSubmission(test.db);
-    const { id: academyId } = await createAcademy(test.db);
+    await createSubmission(test.db);
+    const coach = await createMembership(test.db);
+    const student = await createStudent(test.db, { academyId: coach.academyId });
     await expect(
-      readInbox({ ctx: acting(academyId, newId(), 'student'), input: { limit: 50 } }),
+      readInbox({ ctx: actingStudent(world, student), input: { limit: 50 } }),
     ).rejects.toMatchObject({ code: 'not-allowed' });
-    expect(await readInbox({ ctx: acting(academyId, newId()), input: { limit: 50 } })).toEqual({
+    expect(await readInbox({ ctx: actingStaff(world, coach), input: { limit: 50 } })).toEqual({
       items: [],
       next: null,
     });
-    expect(other.academyId).not.toBe(academyId);
   });
 });
