@@ -8,8 +8,8 @@ const env = readEnv(process.env);
 const log = jsonLog('api', process.stderr);
 const resources = openResources(env, log);
 const app = await buildApp({ env, resources });
-await app.listen({ host: env.host, port: env.port });
-log.info({ addresses: app.addresses().map((it) => `${it.address}:${it.port}`) }, 'the door is open');
+const address = await app.listen({ host: env.host, port: env.port });
+log.info({ address }, 'the door is open');
 
 let stopping = false;
 /** Not ready at once, then drained, then closed; after a hard deadline the process ends whatever still runs. */
