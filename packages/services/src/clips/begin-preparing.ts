@@ -13,7 +13,7 @@ export type Preparing = {
 };
 
 /** First of three steps: takes a clip for preparing. Null when there is nothing to prepare (any more). */
-export const beginPreparing = ({
+export const beginPreparing = async ({
   ctx,
   input,
 }: {

@@ -1,6 +1,6 @@
 import { ProblemError } from '@ballfirst/contracts/problems';
 import { audit } from '../audit.ts';
-import { requireReader } from '../authorise.ts';
+import { requireReader, requireStudent } from '../authorise.ts';
 import type { Context } from '../context.ts';
 import { inTransaction } from '../in-transaction.ts';
 import type { Reply } from '../operation-types.ts';
@@ -10,19 +10,19 @@ import { lockClip } from './lock-clip.ts';
 
 /**
  * Says that the last byte is on disk. Said twice, it counts once.
- * @throws ProblemError not-found, clip-not-yours when the upload has run out of time
+ * @throws ProblemError not-allowed, not-found, clip-not-yours when the upload has run out of time
  */
-export const finishClip = ({
+export const finishClip = async ({
   ctx,
   input,
 }: {
   ctx: Context;
   input: { clipId: string };
-}): Promise<Reply<'readClip'>> =>
-  inTransaction(ctx, async (tx) => {
+}): Promise<Reply<'readClip'>> => {
+  if (ctx.actor.kind === 'person') requireStudent(ctx);
+  return inTransaction(ctx, async (tx) => {
     const row = await lockClip(tx, ctx, input.clipId);
     requireReader(ctx, row.studentId);
-    if (ctx.actor.kind === 'person' && ctx.actor.role !== 'student') throw new ProblemError('not-allowed');
     if (row.status === 'expired') throw new ProblemError('clip-not-yours');
     if (row.status !== 'uploading') return clipOf(row);
     const { academyId } = ctx;
@@ -34,3 +34,4 @@ export const finishClip = ({
     await emit(tx, ctx, 'clip.uploaded', { clipId: row.id });
     return clipOf(finished);
   });
+};

@@ -22,7 +22,7 @@ export type Outcome =
  * Last of three steps: writes what preparing brought, unless somebody began again since.
  * @returns done: false for an old fence; nothing was written then
  */
-export const finishPreparing = ({
+export const finishPreparing = async ({
   ctx,
   input,
 }: {

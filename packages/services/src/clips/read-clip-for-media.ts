@@ -9,7 +9,7 @@ import { type MediaFile, mediaFiles } from './keys.ts';
  * Where a media file lies, when the actor may see it: the student it belongs to, coaches and managers of the academy.
  * @throws ProblemError not-found, also while the clip is not ready
  */
-export const readClipForMedia = ({
+export const readClipForMedia = async ({
   ctx,
   input,
 }: {

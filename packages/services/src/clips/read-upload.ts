@@ -14,7 +14,13 @@ export type Upload = {
 };
 
 /** An upload of the acting student, for the door to go on with. @throws ProblemError not-found when gone or expired */
-export const readUpload = ({ ctx, input }: { ctx: Context; input: { clipId: string } }): Promise<Upload> => {
+export const readUpload = async ({
+  ctx,
+  input,
+}: {
+  ctx: Context;
+  input: { clipId: string };
+}): Promise<Upload> => {
   requireStudent(ctx);
   return inTransaction(ctx, async (tx) => {
     const row = await findClip(tx, ctx, input.clipId);

@@ -10,7 +10,10 @@ import { requireClaim, unclaimed } from './require-claim.ts';
  * Asks for a better clip, with a reason; the coach who claimed it asks.
  * @throws ProblemError not-found, not-claimed, already-claimed, already-answered, wrong-state
  */
-export const askToFilmAgain = ({ ctx, input }: Call<'askToFilmAgain'>): Promise<Reply<'askToFilmAgain'>> =>
+export const askToFilmAgain = async ({
+  ctx,
+  input,
+}: Call<'askToFilmAgain'>): Promise<Reply<'askToFilmAgain'>> =>
   inTransaction(ctx, async (tx) => {
     const row = await requireClaim(tx, ctx, input.id);
     await tx.submission.update({

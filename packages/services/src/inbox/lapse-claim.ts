@@ -6,7 +6,7 @@ import { lockSubmission } from '../submissions/lock-submission.ts';
 import { unclaimed } from './require-claim.ts';
 
 /** Takes away a claim that was left alone past its end. @returns lapsed: false when it was renewed meanwhile */
-export const lapseClaim = ({
+export const lapseClaim = async ({
   ctx,
   input,
 }: {

@@ -7,7 +7,7 @@ import { submissionInclude } from '../rows.ts';
 import { submissionOf } from './submission-of.ts';
 
 /** A student's own submissions, or for a coach one student's or everybody's; newest first. */
-export const listSubmissions = ({
+export const listSubmissions = async ({
   ctx,
   input,
 }: Call<'listSubmissions'>): Promise<Reply<'listSubmissions'>> => {

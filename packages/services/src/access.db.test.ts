@@ -1,0 +1,165 @@
+import { operations } from '@ballfirst/contracts/http/operations';
+import type { Operation } from '@ballfirst/contracts/operation';
+import { newId } from '@ballfirst/db/ids';
+import { actingStaff, actingStudent } from '@ballfirst/testing/acting';
+import {
+  createClip,
+  createMembership,
+  createStudent,
+  createSubmission,
+  factoryNow,
+} from '@ballfirst/testing/factories';
+import { createProgramme, createReply } from '@ballfirst/testing/practice-factories';
+import { type SystemWorld, systemWorld } from '@ballfirst/testing/system-world';
+import { type TestDatabase, testDatabase } from '@ballfirst/testing/test-database';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { finishClip } from './clips/finish-clip.ts';
+import { readClipForMedia } from './clips/read-clip-for-media.ts';
+import { readUpload } from './clips/read-upload.ts';
+import type { Context } from './context.ts';
+import { acknowledgePain } from './inbox/acknowledge-pain.ts';
+import { askToFilmAgain } from './inbox/ask-to-film-again.ts';
+import { claimSubmission } from './inbox/claim-submission.ts';
+import { releaseSubmission } from './inbox/release-submission.ts';
+import { logPractice } from './practice/log-practice.ts';
+import { markReplyRead } from './practice/mark-reply-read.ts';
+import { readProgramme } from './practice/read-programme.ts';
+import { readReply } from './practice/read-reply.ts';
+import { chooseDiagnosis } from './review/choose-diagnosis.ts';
+import { openReview } from './review/open-review.ts';
+import { readDiagnosis } from './review/read-diagnosis.ts';
+import { readMarks } from './review/read-marks.ts';
+import { saveMarks } from './review/save-marks.ts';
+import { saveReply } from './review/save-reply.ts';
+import { sendReply } from './review/send-reply.ts';
+import { changeStanding } from './students/change-standing.ts';
+import { readStudent } from './students/read-student.ts';
+import { addClip } from './submissions/add-clip.ts';
+import { listSubmissions } from './submissions/list-submissions.ts';
+import { readClip } from './submissions/read-clip.ts';
+import { readSubmission } from './submissions/read-submission.ts';
+
+type Ids = { submission: string; clip: string; student: string; reply: string; programme: string };
+type Asks = (ctx: Context, ids: Ids) => Promise<unknown>;
+
+const reply = { version: 0, words: '', cause: null, setUpTicks: [], frames: [], plan: null };
+const entry = { rung: 'rehearsal', balls: 10, clean: 7, filmed: false, pain: 'none' as const };
+const limit = 20;
+
+/** Every operation whose path holds an id, by who may ask it. */
+const asked: Record<string, Asks> = {
+  readSubmission: (ctx, ids) => readSubmission({ ctx, input: { id: ids.submission } }),
+  addClip: (ctx, ids) => addClip({ ctx, input: { id: ids.submission, clipId: ids.clip } }),
+  readClip: (ctx, ids) => readClip({ ctx, input: { id: ids.clip } }),
+  claimSubmission: (ctx, ids) => claimSubmission({ ctx, input: { id: ids.submission } }),
+  releaseSubmission: (ctx, ids) => releaseSubmission({ ctx, input: { id: ids.submission } }),
+  acknowledgePain: (ctx, ids) => acknowledgePain({ ctx, input: { id: ids.submission } }),
+  askToFilmAgain: (ctx, ids) => askToFilmAgain({ ctx, input: { id: ids.submission, reason: 'too-dark' } }),
+  openReview: (ctx, ids) => openReview({ ctx, input: { id: ids.submission } }),
+  readMarks: (ctx, ids) => readMarks({ ctx, input: { id: ids.submission, clipId: ids.clip } }),
+  saveMarks: (ctx, ids) =>
+    saveMarks({
+      ctx,
+      input: { id: ids.submission, clipId: ids.clip, version: 0, marks: [], observations: [] },
+    }),
+  chooseDiagnosis: (ctx, ids) =>
+    chooseDiagnosis({
+      ctx,
+      input: { id: ids.submission, fault: 'fat', cause: 'hang-back', setUpTicks: [] },
+    }),
+  readDiagnosis: (ctx, ids) => readDiagnosis({ ctx, input: { id: ids.submission } }),
+  saveReply: (ctx, ids) => saveReply({ ctx, input: { id: ids.submission, ...reply } }),
+  sendReply: (ctx, ids) => sendReply({ ctx, input: { id: ids.submission } }),
+  readReply: (ctx, ids) => readReply({ ctx, input: { id: ids.reply } }),
+  markReplyRead: (ctx, ids) => markReplyRead({ ctx, input: { id: ids.reply } }),
+  readProgramme: (ctx, ids) => readProgramme({ ctx, input: { id: ids.programme } }),
+  logPractice: (ctx, ids) => logPractice({ ctx, input: { id: ids.programme, ...entry } }),
+  readStudent: (ctx, ids) => readStudent({ ctx, input: { id: ids.student } }),
+  changeStanding: (ctx, ids) =>
+    changeStanding({ ctx, input: { id: ids.student, to: 'paid', reason: 'asked' } }),
+};
+/** What takes an id in another place, and the doors of files. */
+const besides: Record<string, { who: readonly string[]; ask: Asks }> = {
+  'submissions of a student': {
+    who: ['student', 'coach', 'manager'],
+    ask: (ctx, ids) => listSubmissions({ ctx, input: { studentId: ids.student, limit } }),
+  },
+  'a media file': {
+    who: ['student', 'coach', 'manager'],
+    ask: (ctx, ids) => readClipForMedia({ ctx, input: { clipId: ids.clip, file: 'poster.jpg' } }),
+  },
+  'an upload': { who: ['student'], ask: (ctx, ids) => readUpload({ ctx, input: { clipId: ids.clip } }) },
+  'the end of an upload': {
+    who: ['student'],
+    ask: (ctx, ids) => finishClip({ ctx, input: { clipId: ids.clip } }),
+  },
+};
+
+const byId = Object.values(operations).filter((it: Operation) => it.path.includes('{id}'));
+const rows = [
+  ...byId.map(({ id, who }) => ({ id: id as string, who: who as readonly string[], ask: asked[id] })),
+  ...Object.entries(besides).map(([id, row]) => ({ id, ...row })),
+];
+
+let test: TestDatabase;
+let world: SystemWorld;
+const made: { ours: Ids; foreign: Ids; missing: Ids } = {
+  ours: { submission: '', clip: '', student: '', reply: '', programme: '' },
+  foreign: { submission: '', clip: '', student: '', reply: '', programme: '' },
+  missing: { submission: newId(), clip: newId(), student: newId(), reply: newId(), programme: newId() },
+};
+const actors: Record<string, Context> = {};
+
+const idsOf = async (): Promise<Ids & { academyId: string }> => {
+  const student = await createStudent(test.db);
+  const { academyId, id: studentId } = student;
+  const { id: submissionId } = await createSubmission(test.db, { academyId, studentId });
+  const clip = await createClip(test.db, { academyId, studentId, submissionId });
+  const programme = await createProgramme(test.db, { academyId, studentId, submissionId });
+  const sent = await createReply(test.db, programme);
+  const ids = { submission: submissionId, clip: clip.id, student: studentId };
+  return { ...ids, reply: sent.id, programme: programme.id, academyId };
+};
+
+beforeAll(async () => {
+  test = await testDatabase();
+  world = systemWorld(test.db, factoryNow);
+  const { academyId, ...ours } = await idsOf();
+  const { academyId: _, ...foreign } = await idsOf();
+  Object.assign(made, { ours, foreign });
+  actors.coach = actingStaff(world, await createMembership(test.db, { academyId }));
+  actors.manager = actingStaff(world, await createMembership(test.db, { academyId, role: 'manager' }));
+  // A student of the academy who owns none of it.
+  actors.student = actingStudent(world, await createStudent(test.db, { academyId }));
+});
+afterAll(() => test.close());
+
+const answerTo = async (role: string, ask: Asks | undefined, ids: Ids): Promise<unknown> => {
+  const ctx = actors[role];
+  if (ctx === undefined || ask === undefined) throw new Error('a row is missing');
+  return ask(ctx, ids).then(
+    () => 'answered',
+    (error: unknown) => error,
+  );
+};
+
+describe.each(rows)('$id', ({ who, ask }) => {
+  it('has a row here', () => {
+    expect(ask).toBeDefined();
+  });
+
+  it.each(['student', 'coach', 'manager'])(
+    'answers a %s the same for a foreign and a missing id',
+    async (role) => {
+      const foreign = await answerTo(role, ask, made.foreign);
+      const missing = await answerTo(role, ask, made.missing);
+      expect(foreign).toEqual(missing);
+      expect(foreign).toMatchObject({ code: who.includes(role) ? 'not-found' : 'not-allowed' });
+    },
+  );
+
+  it('hides from a student what belongs to another one', async () => {
+    const code = who.includes('student') ? 'not-found' : 'not-allowed';
+    expect(await answerTo('student', ask, made.ours)).toMatchObject({ code });
+  });
+});
