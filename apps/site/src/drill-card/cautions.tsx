@@ -1,0 +1,22 @@
+/** The sentences of safety, always open to see; the first is about pain. */
+export function Cautions({
+  title,
+  cautions,
+  level = 2,
+}: {
+  title: string;
+  cautions: readonly string[];
+  level?: 2 | 3;
+}) {
+  const Heading = level === 2 ? 'h2' : 'h3';
+  return (
+    <section className="notice safety stack tight" aria-label={title}>
+      <Heading>{title}</Heading>
+      <ul className="stack tight">
+        {cautions.map((caution) => (
+          <li key={caution}>{caution}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}

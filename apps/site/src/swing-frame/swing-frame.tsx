@@ -1,0 +1,54 @@
+'use client';
+import type { Reply } from '@ballfirst/contracts/client';
+import { replyWords } from '../words/reply.ts';
+import { withinFrameS } from './draw-frame.ts';
+import { MarkCrosses } from './mark-crosses.tsx';
+import styles from './swing-frame.module.css';
+import { useFrame } from './use-frame.ts';
+
+export type Frame = Reply<'readReply'>['frames'][number];
+
+/** One moment of a swing with the coach's marks on it. The poster stands in until the very frame is drawn. */
+export function SwingFrame({ frame }: { frame: Frame }) {
+  const { widthPx, heightPx, marks, caption } = frame;
+  const { canvas, state, failed } = useFrame(frame.rendition, frame.timeS);
+  const shown = state === 'drawn' || state === 'player';
+  const names = shown ? marks.map(({ name }) => name) : [];
+  return (
+    <figure className="stack tight">
+      <div
+        role="img"
+        aria-label={replyWords.pictureOf(caption, names)}
+        aria-busy={state === 'drawing'}
+        data-frame={state}
+        className={styles.stage}
+      >
+        <svg aria-hidden="true" viewBox={`0 0 ${widthPx} ${heightPx}`} className={styles.size} />
+        {!shown && (
+          // biome-ignore lint/performance/noImgElement: a private picture, checked on every request, is not ours to resize
+          <img src={frame.poster} alt="" className={styles.layer} />
+        )}
+        {state === 'player' && (
+          <video
+            src={`${frame.rendition}#t=${(frame.timeS + withinFrameS).toFixed(4)}`}
+            poster={frame.poster}
+            preload="auto"
+            muted
+            playsInline
+            tabIndex={-1}
+            aria-hidden="true"
+            className={styles.layer}
+            onError={failed}
+          />
+        )}
+        <canvas ref={canvas} hidden={state !== 'drawn'} className={styles.layer} />
+        {shown && <MarkCrosses marks={marks} widthPx={widthPx} heightPx={heightPx} />}
+      </div>
+      <figcaption>
+        {caption}
+        {state === 'drawing' && <span className="soft small"> {replyWords.pictureComes}</span>}
+        {state === 'failed' && <span className="soft small"> {replyWords.pictureFailed}</span>}
+      </figcaption>
+    </figure>
+  );
+}

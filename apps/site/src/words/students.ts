@@ -1,0 +1,71 @@
+import type { Reply } from '@ballfirst/contracts/client';
+
+type Student = Reply<'listStudents'>['items'][number];
+
+export const studentsWords = {
+  title: 'Students',
+  lead: 'By name. A flag says what needs a look.',
+  filters: 'Show',
+  everybody: 'Everybody',
+  columns: {
+    name: 'Student',
+    standing: 'Standing',
+    lastSwing: 'Last swing',
+    lastReply: 'Last reply',
+    practice: 'Practice, 12 weeks',
+    cause: 'Cause and step',
+    flags: 'Flags',
+  },
+  flags: {
+    waiting: 'A swing waits',
+    pain: 'Pain reported',
+    consent: 'Consent missing',
+    unread: 'Reply unread',
+  } satisfies Record<Student['flags'][number], string>,
+  noFlags: 'None',
+  trialDay: (day: number) => `day ${day}`,
+  never: 'None yet',
+  practice: (clean: number, balls: number, days: number) =>
+    `${clean} of ${balls} clean on ${days} ${days === 1 ? 'day' : 'days'}`,
+  noPractice: 'None logged',
+  noCause: 'No drill running',
+  emptyTitle: 'Nobody here',
+  empty: 'No student has joined yet. Send people the address of your sign-up page.',
+  emptyFiltered: 'No student stands like this.',
+  showAll: 'Show everybody',
+  further: 'Further down the list',
+  top: 'Back to the top',
+} as const;
+
+export const studentWords = {
+  back: 'All students',
+  joined: 'Joined',
+  trialEnds: 'Trial ends',
+  replyHours: 'Last answer took',
+  workingHours: (hours: string) => `${hours} of working time`,
+  facts: 'At a glance',
+  swings: 'Swings',
+  noSwings: 'No swing yet.',
+  open: (when: string) => `Open the swing of ${when}`,
+  weeks: 'Weeks',
+  noWeeks: 'Nothing counted yet.',
+  weekColumns: {
+    week: 'Week from',
+    practice: 'Practice',
+    days: 'Days',
+    swings: 'Swings sent',
+    fat: 'Fat in the tallies',
+  },
+  of: (count: number, of: number) => (of === 0 ? '–' : `${count} of ${of}`),
+  standings: 'History of standing',
+  joinedAs: (to: string) => `Began as ${to.toLowerCase()}`,
+  moved: (from: string, to: string) => `${from} to ${to.toLowerCase()}`,
+  by: (name: string) => `by ${name}`,
+  change: 'Change the standing',
+  changeTo: 'New standing',
+  reason: 'Reason',
+  reasonHint: 'Kept in the history. You may leave it empty.',
+  changeGo: 'Change it',
+  changing: 'Changing …',
+  changed: (name: string, standing: string) => `${name} is now: ${standing.toLowerCase()}.`,
+} as const;
