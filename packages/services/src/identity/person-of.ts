@@ -15,15 +15,16 @@ export const personOf = async (
   joining: { readonly email: string; readonly name: string; readonly password: string },
 ): Promise<{ id: string; name: string }> => {
   const { email, name, password } = joining;
-  const account = await signInLookup(resources.db, { email });
+  const { db, clock } = resources;
+  let account = await signInLookup(db, { email });
   if (account === null) {
     const id = newId();
     const hash = await hashPassword(password);
-    const now = resources.clock.now();
-    if (await createPerson(resources.db, { id, email, name, hash, now })) return { id, name };
+    if (await createPerson(db, { id, email, name, hash, now: clock.now() })) return { id, name };
     // Somebody took the address meanwhile, perhaps this same form sent twice: its password decides.
-    return personOf(resources, joining);
+    account = await signInLookup(db, { email });
   }
-  if (!(await passwordFits(password, account.hash))) throw new ProblemError('wrong-sign-in');
+  const fits = await passwordFits(password, account?.hash ?? null);
+  if (account === null || !fits) throw new ProblemError('wrong-sign-in');
   return { id: account.personId, name: account.name };
 };
