@@ -16,6 +16,9 @@ export function explainFailure(failure: unknown, home: string): unknown {
       `The data folder ${home} cannot be written by this user: set BALLFIRST_HOME to one that can.`,
     );
   }
+  if (code === 'ENOTDIR') {
+    return new Sentence(`${home} lies below a file: set BALLFIRST_HOME to a folder.`);
+  }
   if (code === 'EMFILE' || code === 'ENFILE') {
     return new Sentence('This machine has no file handles left: close some programs, or raise the limit.');
   }

@@ -3,7 +3,12 @@ import { join } from 'node:path';
 import { birthOf, isAlive } from '../processes.ts';
 import { Sentence } from '../sentence.ts';
 
-export type Lock = { readonly file: string; readonly token: string };
+export type Lock = {
+  readonly file: string;
+  readonly token: string;
+  /** An earlier copy was killed and left it: its parts may still be ending. */
+  readonly wasLeft: boolean;
+};
 type Holder = { readonly pid: number; readonly birth: string; readonly url: string };
 
 /** @returns undefined when the text is no lock of ours (cut off, or from something else) */
@@ -21,10 +26,11 @@ export function parseHolder(text: string): Holder | undefined {
 export function takeLock(folder: string, url: string): Lock {
   const file = join(folder, 'start.lock');
   const token = `${process.pid} ${birthOf(process.pid) || '-'} ${url}\n`;
+  let wasLeft = false;
   for (let attempt = 0; attempt < 3; attempt += 1) {
     try {
       writeFileSync(file, token, { flag: 'wx', flush: true });
-      return { file, token };
+      return { file, token, wasLeft };
     } catch (error) {
       if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
     }
@@ -35,6 +41,7 @@ export function takeLock(folder: string, url: string): Lock {
       );
     }
     rmSync(file, { force: true });
+    wasLeft = true;
   }
   throw new Sentence(
     `Another copy is starting on ${folder} at this moment: wait for it, or set BALLFIRST_HOME.`,

@@ -1,6 +1,6 @@
-import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { Sentence } from '../sentence.ts';
+import { makeFolder } from './make-folder.ts';
 
 export type Home = {
   readonly folder: string;
@@ -14,7 +14,7 @@ export type Home = {
  * Makes the data folder and its parts, and proves that it can be written.
  *
  * @param folder absolute
- * @throws Sentence when the path is a file; system errors otherwise, for `explainFailure`
+ * @throws Sentence when there can be no such folder; system errors otherwise, for `explainFailure`
  */
 export function openHome(folder: string): Home {
   const home = {
@@ -24,16 +24,7 @@ export function openHome(folder: string): Home {
     mail: join(folder, 'mail'),
     logs: join(folder, 'logs'),
   };
-  try {
-    mkdirSync(folder, { recursive: true, mode: 0o700 });
-    for (const part of [home.media, home.mail, home.logs]) mkdirSync(part, { recursive: true });
-  } catch (error) {
-    const code = (error as NodeJS.ErrnoException).code;
-    if (code !== 'ENOTDIR' && code !== 'EEXIST') throw error;
-    throw new Sentence(
-      `The data folder ${folder} is a file or lies below one: set BALLFIRST_HOME to a folder.`,
-    );
-  }
+  for (const part of [folder, home.media, home.mail, home.logs]) makeFolder(part);
   const probe = join(folder, '.writable');
   writeFileSync(probe, 'x'.repeat(4096));
   rmSync(probe);

@@ -7,6 +7,7 @@ import { hireKeeper } from '../postgres/keeper.ts';
 import { say } from '../say.ts';
 import { Sentence } from '../sentence.ts';
 import { runPart } from '../supervise/run-part.ts';
+import { until } from '../until.ts';
 import { planParts } from './parts.ts';
 import { answers } from './readiness.ts';
 import { serveDatabase } from './serve-database.ts';
@@ -33,7 +34,7 @@ export async function openService(
   const url = `http://127.0.0.1:${settings.port}`;
   const home = openHome(settings.home);
   service.lock = takeLock(home.folder, url);
-  await demandPort(settings.port);
+  await demandPort(settings.port, service.lock.wasLeft ? 12_000 : 0);
   const addresses = { url, port: settings.port, sitePort: await freePort() };
   const goOn = () => {
     if (stop.isAsked()) throw new Sentence('Stopped while it was starting.');
@@ -58,8 +59,13 @@ export async function openService(
   return { url, signIns };
 }
 
-async function demandPort(port: number): Promise<void> {
-  const why = await whyNotFree(port);
+/** @param withinMs how long the port may still be held by the last requests of a copy that was killed */
+async function demandPort(port: number, withinMs: number): Promise<void> {
+  let why: string | undefined;
+  await until(async () => {
+    why = await whyNotFree(port);
+    return why !== 'EADDRINUSE';
+  }, withinMs);
   if (why === 'EADDRINUSE') {
     throw new Sentence(
       `Port ${port} is taken by another program: choose one with PORT=${port + 1} npm start.`,
