@@ -4,23 +4,29 @@ import type { InboxItem } from '@ballfirst/contracts/http/inbox';
 
 type Block = InboxItem['block'];
 
-/** By when a swing is to be answered, on the academy's own calendar; pain that nobody has read stands above all. */
-export const blockOf = (of: {
-  readonly pain: string;
-  readonly painSeenAt: Date | null;
-  readonly answerBy: Date;
+/** Where the days of an academy change, as instants: reckoned once a page, not once a row. */
+export type DayEdges = {
   readonly now: Date;
-  readonly zone: string;
-}): Block => {
-  const { answerBy, now, zone } = of;
-  if (of.pain !== 'none' && of.painSeenAt === null) return 'pain';
-  if (answerBy <= now) return 'late';
+  readonly noon: Date;
+  readonly tomorrow: Date;
+  readonly dayAfter: Date;
+};
+
+export const dayEdges = (now: Date, zone: string): DayEdges => {
   const today = localDate(now, zone);
-  const due = localDate(answerBy, zone);
-  if (due === today) {
-    return answerBy <= localDueInstant({ zone, localDate: today, localTime: '12:00' })
-      ? 'before-noon'
-      : 'today';
-  }
-  return due === addDays(today, 1) ? 'tomorrow' : 'later';
+  const at = (days: number, localTime: string): Date =>
+    localDueInstant({ zone, localDate: addDays(today, days), localTime });
+  return { now, noon: at(0, '12:00'), tomorrow: at(1, '00:00'), dayAfter: at(2, '00:00') };
+};
+
+/** By when a swing is to be answered, on the academy's own calendar; pain that nobody has read stands above all. */
+export const blockOf = (
+  of: { readonly pain: string; readonly painSeenAt: Date | null; readonly answerBy: Date },
+  edges: DayEdges,
+): Block => {
+  const { answerBy } = of;
+  if (of.pain !== 'none' && of.painSeenAt === null) return 'pain';
+  if (answerBy <= edges.now) return 'late';
+  if (answerBy < edges.tomorrow) return answerBy <= edges.noon ? 'before-noon' : 'today';
+  return answerBy < edges.dayAfter ? 'tomorrow' : 'later';
 };

@@ -4,7 +4,8 @@ import type { InboxRow } from '@ballfirst/db/reads/inbox-page';
 import { z } from 'zod';
 import { mediaPath } from '../clips/keys.ts';
 import { trialDayOf } from '../students/trial-day-of.ts';
-import { blockOf } from './block-of.ts';
+import { blockOf, type DayEdges } from './block-of.ts';
+import type { Zones } from './kept-zones.ts';
 
 const Reasons = z.array(Reason);
 
@@ -18,10 +19,10 @@ const posterOf = ({ clips }: InboxRow): string | null => {
   return clip === undefined ? null : mediaPath(clip.id, 'poster.jpg');
 };
 
-/** A row of the inbox as the contract says it; `zone` is the academy's, `studentZone` the student's own. */
+/** A row of the inbox as the contract says it: blocks by the academy's days, the day of a trial by the student's own. */
 export const inboxItemOf = (
   row: InboxRow,
-  at: { readonly now: Date; readonly zone: string; readonly studentZone: string },
+  at: { readonly edges: DayEdges; readonly zones: Zones },
 ): InboxItem => ({
   id: row.submissionId,
   kind: 'swing',
@@ -29,7 +30,10 @@ export const inboxItemOf = (
     id: row.studentId,
     name: row.studentName,
     standing: Standing.parse(row.standing),
-    trialDay: trialDayOf({ ...row, zone: at.studentZone }, at.now),
+    trialDay: trialDayOf(
+      { ...row, zone: at.zones.students.get(row.studentId) ?? at.zones.academy },
+      at.edges.now,
+    ),
     trialEndsAt: row.trialEndsAt?.toISOString() ?? null,
   },
   club: Club.parse(row.club),
@@ -43,7 +47,7 @@ export const inboxItemOf = (
   painSeenAt: row.painSeenAt?.toISOString() ?? null,
   reasons: Reasons.parse(row.reasons),
   answerBy: row.answerBy.toISOString(),
-  block: blockOf({ ...row, now: at.now, zone: at.zone }),
+  block: blockOf(row, at.edges),
   claim: claimOf(row),
   poster: posterOf(row),
   sentAt: row.sentAt.toISOString(),
