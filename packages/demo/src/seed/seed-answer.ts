@@ -22,6 +22,7 @@ export const seedAnswer = async (
     swing: { submissionId: string; clipId: string; sentAt: Date };
     answer: Answered;
     truth: Truth;
+    place: 'mat' | 'grass';
   },
 ): Promise<void> => {
   const { coach, student, swing, answer, truth } = given;
@@ -47,7 +48,7 @@ export const seedAnswer = async (
       frames: [frame('address', 'Where you start'), frame('lead-arm-parallel-down', 'Where it happens')],
       plan: {
         drillId: answer.drill,
-        place: 'mat',
+        place: given.place,
         exaggeration: 'mild',
         weeklyMinutes: 60,
         firstCheckInDays: 7,
@@ -64,10 +65,14 @@ export const seedAnswer = async (
     return reply.programmeId;
   });
   if (programmeId === null) return;
-  for (const [days, rung, balls, clean] of answer.practice) {
-    await logPractice({
+  // Each entry is logged on the rung the gate has led to by then; a ladder that is climbed takes no more.
+  let rung = answer.practice[0]?.[1] ?? 'rehearsal';
+  for (const [days, , balls, clean] of answer.practice) {
+    const { programme } = await logPractice({
       ctx: mine(later(at, days * 24 + 1)),
       input: { id: programmeId, rung, balls, clean, filmed: false, pain: 'none' },
     });
+    if (programme.status !== 'open') return;
+    rung = programme.rung;
   }
 };

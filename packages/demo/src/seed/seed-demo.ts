@@ -81,7 +81,14 @@ const seedSwings = async (
     if (!line.answered) continue;
     const coach = staff.get(line.answered.coach);
     if (!coach) throw new Error(`The demo reply to ${line.student} has no coach.`);
-    await seedAnswer(resources, { coach, student, swing, answer: line.answered, truth: kept.truth });
+    await seedAnswer(resources, {
+      coach,
+      student,
+      swing,
+      answer: line.answered,
+      truth: kept.truth,
+      place: line.lie === 'mat' ? 'mat' : 'grass',
+    });
   }
 };
 
