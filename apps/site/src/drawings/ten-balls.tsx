@@ -56,12 +56,15 @@ function BallMark({ outcome }: { outcome: Outcome | 'unsaid' }) {
   }
 }
 
+const rowOf = (outcome: Outcome | 'unsaid', count: number) =>
+  Array.from({ length: Math.max(0, count) }, (_, at) => ({ outcome, key: `${outcome} ${at}` }));
+
 /** The balls of a tally in a row, drawn; long tallies are only written. */
 export function TenBalls({ tally, reader = 'coach' }: { tally: Tally; reader?: 'coach' | 'student' }) {
   const words = tallyInWords(tally, reader);
   if (tally.balls > 20) return <span>{words}</span>;
-  const balls: (Outcome | 'unsaid')[] = outcomeOrder.flatMap((one) => Array<Outcome>(tally[one]).fill(one));
-  while (balls.length < tally.balls) balls.push('unsaid');
+  const balls = outcomeOrder.flatMap((outcome) => rowOf(outcome, tally[outcome]));
+  balls.push(...rowOf('unsaid', tally.balls - tappedBalls(tally)));
   return (
     <svg
       role="img"
@@ -72,9 +75,8 @@ export function TenBalls({ tally, reader = 'coach' }: { tally: Tally; reader?: '
       height="20"
       data-tapped={tappedBalls(tally)}
     >
-      {balls.map((outcome, index) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: a ball has no name but its place in the row
-        <g key={index} transform={`translate(${index * pitch + 9} 10)`}>
+      {balls.map(({ outcome, key }, index) => (
+        <g key={key} transform={`translate(${index * pitch + 9} 10)`}>
           <BallMark outcome={outcome} />
         </g>
       ))}

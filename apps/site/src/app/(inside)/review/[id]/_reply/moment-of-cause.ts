@@ -1,0 +1,21 @@
+import type { Cause } from '@ballfirst/library/types';
+import type { Mark } from '../_marking/marking.ts';
+
+type Position = Mark['position'];
+
+/** The moment a measurement speaks of, by its name; address where it names no other. */
+const momentOf = (key: string): Position => {
+  if (key.includes('shaft-parallel-down')) return 'shaft-parallel-down';
+  if (key.includes('lead-arm-down')) return 'lead-arm-parallel-down';
+  if (key.includes('impact')) return 'impact';
+  if (key.includes('finish')) return 'finish';
+  return key.includes('top') ? 'top' : 'address';
+};
+
+/** The marked moment at which a cause is seen best; address when none of its moments is marked. */
+export const momentOfCause = (cause: Cause | null, marked: readonly Position[]): Position => {
+  const moments = (cause?.signs ?? [])
+    .filter((sign) => sign.kind === 'measured')
+    .map((sign) => momentOf(sign.key));
+  return moments.find((moment) => marked.includes(moment)) ?? 'address';
+};

@@ -1,0 +1,11 @@
+import { expect, it } from 'vitest';
+import { middleOf } from './frame-table.ts';
+
+it('asks for the middle of a frame, also where the rate varies', () => {
+  const times = [0, 0.1, 0.3];
+  expect(middleOf(times, 0)).toBeCloseTo(0.05);
+  expect(middleOf(times, 1)).toBeCloseTo(0.2);
+  expect(middleOf(times, 2)).toBeCloseTo(0.4);
+  expect(middleOf([0.5], 0)).toBeCloseTo(0.51);
+  expect(() => middleOf(times, 3)).toThrow(RangeError);
+});

@@ -1,0 +1,60 @@
+import type { Reply } from '@ballfirst/contracts/client';
+
+type Mark = Reply<'readMarks'>['marks'][number];
+
+/** Moments of the swing and points on the picture, as a coach says them. */
+export const positionNames: Record<Mark['position'], string> = {
+  address: 'Address',
+  'shaft-parallel-back': 'Shaft parallel, going back',
+  'lead-arm-parallel-back': 'Lead arm parallel, going back',
+  top: 'Top',
+  'lead-arm-parallel-down': 'Lead arm parallel, coming down',
+  'shaft-parallel-down': 'Shaft parallel, coming down',
+  impact: 'Impact',
+  'shaft-parallel-through': 'Shaft parallel, going through',
+  finish: 'Finish',
+};
+
+export const positionHints: Record<Mark['position'], string> = {
+  address: 'Settled over the ball, before the club moves.',
+  'shaft-parallel-back': 'Going back, the shaft lies level with the ground.',
+  'lead-arm-parallel-back': 'Going back, the lead arm lies level with the ground.',
+  top: 'The club turns from back to down.',
+  'lead-arm-parallel-down': 'Coming down, the lead arm lies level with the ground.',
+  'shaft-parallel-down': 'Coming down, the shaft lies level with the ground.',
+  impact: 'The club meets the ball or the ground.',
+  'shaft-parallel-through': 'Past the ball, the shaft lies level with the ground.',
+  finish: 'The player has come to rest.',
+};
+
+export const pointNames: Record<Mark['point'], string> = {
+  ball: 'Ball',
+  'lead-heel': 'Lead heel',
+  'trail-heel': 'Trail heel',
+  'lead-ankle': 'Lead ankle',
+  'trail-ankle': 'Trail ankle',
+  'hip-middle': 'Hip-middle',
+  'neck-base': 'Neck-base',
+  'head-centre': 'Head centre',
+  'lead-shoulder': 'Lead shoulder',
+  'lead-wrist': 'Lead wrist',
+  'grip-end': 'Grip end',
+  clubhead: 'Clubhead',
+  'shaft-mid': 'Middle of the shaft',
+  'lead-thigh-inside': 'Inside of the lead thigh',
+  'seat-line': 'Seat line',
+  'toe-line': 'Toe line',
+  hands: 'Hands',
+  'target-stick': 'Stick on the target line',
+};
+
+/** Where exactly to click. */
+export const pointHints: Partial<Record<Mark['point'], string>> = {
+  ball: 'its middle',
+  'hip-middle': 'half-way between the outer edges of the hips at belt height, not the buckle',
+  'neck-base': 'middle of the collar, not the breastbone',
+  'head-centre': 'middle of the head, not the cap',
+  'grip-end': 'the butt of the club',
+  'lead-ankle': 'middle of the ankle',
+  'trail-ankle': 'middle of the ankle',
+};

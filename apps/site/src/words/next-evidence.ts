@@ -1,0 +1,13 @@
+import { observationByKey } from '@ballfirst/library/observations';
+import { pointNames, positionNames } from './marks.ts';
+
+type Next = { kind: 'mark' | 'observation'; position: string | null; point: string };
+
+const nameIn = (names: Readonly<Record<string, string>>, key: string): string => names[key] ?? key;
+
+/** The mark or observation most worth making next, as the coach reads it. */
+export const nextInWords = ({ kind, position, point }: Next): string => {
+  if (kind === 'observation') return observationByKey(point)?.question ?? point;
+  const name = nameIn(pointNames, point);
+  return position === null ? name : `${name}, ${nameIn(positionNames, position)}`;
+};
