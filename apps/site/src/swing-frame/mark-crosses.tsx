@@ -3,7 +3,7 @@ import styles from './swing-frame.module.css';
 
 type Props = { marks: readonly Marked[]; widthPx: number; heightPx: number };
 
-/** Thin crosses with a gap at the centre, so that the point stays visible; words beside them. Read out by the figure. */
+/** Thin crosses with a gap at the centre, so that the point stays visible; words beside them. Trail side dashed. */
 export function MarkCrosses({ marks, widthPx, heightPx }: Props) {
   // The text is as large on a portrait as on a landscape picture when both are fitted to a phone.
   const size = Math.max(widthPx, heightPx * 0.62) / 26;
@@ -15,12 +15,17 @@ export function MarkCrosses({ marks, widthPx, heightPx }: Props) {
       viewBox={`0 0 ${widthPx} ${heightPx}`}
       preserveAspectRatio="xMidYMid meet"
     >
-      {markLabels(marks, { widthPx, heightPx }, size).map(({ name, x, y, labelX, labelY, anchor }) => {
+      {markLabels(marks, { widthPx, heightPx }, size).map(({ point, name, x, y, labelX, labelY, anchor }) => {
         const cross = `M${x - arm} ${y}H${x - gap}M${x + gap} ${y}H${x + arm}M${x} ${y - arm}V${y - gap}M${x} ${y + gap}V${y + arm}`;
         return (
           <g key={name}>
             <path d={cross} className={styles.halo} strokeWidth={size * 0.28} />
-            <path d={cross} className={styles.cross} strokeWidth={size * 0.12} />
+            <path
+              d={cross}
+              className={styles.cross}
+              strokeWidth={size * 0.12}
+              {...(point.startsWith('trail-') && { strokeDasharray: `${size * 0.2} ${size * 0.12}` })}
+            />
             <text x={labelX} y={labelY} textAnchor={anchor} fontSize={size} strokeWidth={size * 0.24}>
               {name}
             </text>

@@ -5,10 +5,10 @@ const picture = { widthPx: 720, heightPx: 1280 };
 
 it('keeps the words within the picture and clear of one another', () => {
   const marks = [
-    { name: 'left ankle', x: 700, y: 1100 },
-    { name: 'right ankle', x: 690, y: 1104 },
-    { name: 'ball', x: 400, y: 1275 },
-    { name: 'middle of the hips', x: 30, y: 600 },
+    { point: 'lead-ankle', name: 'left ankle', x: 700, y: 1100 },
+    { point: 'trail-ankle', name: 'right ankle', x: 690, y: 1104 },
+    { point: 'ball', name: 'ball', x: 400, y: 1275 },
+    { point: 'hip-middle', name: 'middle of the hips', x: 30, y: 600 },
   ];
   const labels = markLabels(marks, picture, 24);
   expect(labels.map(({ name, anchor }) => [name, anchor])).toEqual([

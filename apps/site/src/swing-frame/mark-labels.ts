@@ -1,5 +1,10 @@
-/** A mark of a frame: a point in the pixels of the picture and what it is called. */
-export type Marked = { readonly name: string; readonly x: number; readonly y: number };
+/** A mark of a frame: a point in the pixels of the picture, what it is and what a student calls it. */
+export type Marked = {
+  readonly point: string;
+  readonly name: string;
+  readonly x: number;
+  readonly y: number;
+};
 
 /** Where the words of a mark stand: the end of the text that touches `x`, and the baseline. Pixels of the picture. */
 export type MarkLabel = Marked & {

@@ -23,11 +23,9 @@ export function SwingFrame({ frame }: { frame: Frame }) {
         data-frame={state}
         className={styles.stage}
       >
-        <svg aria-hidden="true" viewBox={`0 0 ${widthPx} ${heightPx}`} className={styles.size} />
-        {!shown && (
-          // biome-ignore lint/performance/noImgElement: a private picture, checked on every request, is not ours to resize
-          <img src={frame.poster} alt="" className={styles.layer} />
-        )}
+        <svg aria-hidden="true" viewBox={`0 0 ${widthPx} ${heightPx}`} className={styles.size}>
+          {!shown && <image href={frame.poster} width={widthPx} height={heightPx} />}
+        </svg>
         {state === 'player' && (
           <video
             src={`${frame.rendition}#t=${(frame.timeS + withinFrameS).toFixed(4)}`}

@@ -36,7 +36,7 @@ export const drillWords = {
   stop: 'When to stop',
   stopText: (minutes: number, balls: number) =>
     `After ${minutes} minutes or ${balls} balls, whichever comes first. At once if anything hurts.`,
-  cautions: 'Before you swing',
+  cautions: 'Cautions for this drill',
 } as const;
 
 export const stationWords = {

@@ -1,0 +1,28 @@
+'use client';
+import type { PlayingHand } from '@ballfirst/library/words-for-hand';
+import { Cautions } from '../../../../drill-card/cautions.tsx';
+import { homeWords } from '../../../../words/home.ts';
+import { NextThing } from './next-thing.tsx';
+import { ProgrammeBlock } from './programme-block.tsx';
+import { RepliesList } from './replies-list.tsx';
+import { SwingsList } from './swings-list.tsx';
+import { TrialStrip } from './trial-strip.tsx';
+import { type HomeState, useHome } from './use-home.ts';
+import { Weeks } from './weeks.tsx';
+
+/** A student's home: the one thing to do next, large; what lies behind it, below. */
+export function Home({ first, hand }: { first: HomeState; hand: PlayingHand }) {
+  const { home, renew } = useHome(first);
+  const { programme } = home;
+  return (
+    <>
+      <NextThing next={home.next} />
+      <TrialStrip trial={home.trial} standing={home.standing} />
+      {programme !== null && <ProgrammeBlock programme={programme} onLogged={renew} hand={hand} />}
+      <Cautions title={homeWords.cautionsTitle} cautions={home.cautions} />
+      <RepliesList replies={home.replies} />
+      <SwingsList swings={home.latest} />
+      {(programme !== null || home.weeks.length > 0) && <Weeks weeks={home.weeks} />}
+    </>
+  );
+}

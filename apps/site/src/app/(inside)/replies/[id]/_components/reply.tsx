@@ -1,0 +1,94 @@
+'use client';
+import type { Reply as Replies } from '@ballfirst/contracts/client';
+import type { PlayingHand } from '@ballfirst/library/words-for-hand';
+import Link from 'next/link';
+import { Cautions } from '../../../../../drill-card/cautions.tsx';
+import { DrillCard } from '../../../../../drill-card/drill-card.tsx';
+import { SwingFrame } from '../../../../../swing-frame/swing-frame.tsx';
+import { SwingPlayer } from '../../../../../swing-frame/swing-player.tsx';
+import { When } from '../../../../../times/when.tsx';
+import { tickNames } from '../../../../../words/names.ts';
+import { drillWords, replyWords } from '../../../../../words/reply.ts';
+import styles from './reply.module.css';
+import { useReadOnce } from './use-read-once.ts';
+
+type Props = { reply: Replies<'readReply'>; hand: PlayingHand; isReader: boolean };
+
+/** A reply: first screen one sentence, one picture; then the coach's words, the set-up and the drill. */
+export function Reply({ reply, hand, isReader }: Props) {
+  useReadOnce(reply.id, isReader && reply.readAt === null);
+  const [first, ...others] = reply.frames;
+  const { programme } = reply;
+  const paragraphs = reply.words.split(/\n{2,}/).filter((one) => one.trim() !== '');
+  const practises = isReader && (programme?.status === 'open' || programme?.status === 'held');
+  return (
+    <>
+      <div className={styles.first}>
+        <div className="stack tight">
+          <p className="soft small">
+            {replyWords.from(reply.coach)}, <When at={reply.sentAt} />
+          </p>
+          <h1>{reply.sentence}</h1>
+        </div>
+        {first !== undefined && <SwingFrame frame={first} />}
+        <div className="stack">
+          {first !== undefined && <SwingPlayer rendition={first.rendition} poster={first.poster} />}
+          <section className="stack tight measure" aria-labelledby="reply-words">
+            <h2 id="reply-words">{replyWords.words}</h2>
+            {paragraphs.map((paragraph) => (
+              <p key={paragraph} className={styles.words}>
+                {paragraph}
+              </p>
+            ))}
+          </section>
+          {reply.setUpTicks.length > 0 && (
+            <section className="stack tight" aria-labelledby="reply-ticks">
+              <h2 id="reply-ticks">{replyWords.ticks}</h2>
+              <p className="hint">{replyWords.tickHint}</p>
+              <ul className={styles.ticks}>
+                {reply.setUpTicks.map((tick) => (
+                  <li key={tick}>{tickNames[tick]}</li>
+                ))}
+              </ul>
+            </section>
+          )}
+        </div>
+      </div>
+      {others.length > 0 && (
+        <section className="stack no-print" aria-labelledby="reply-more">
+          <h2 id="reply-more">{replyWords.more}</h2>
+          <div className={styles.more}>
+            {others.map((frame) => (
+              <SwingFrame key={`${frame.clipId} ${frame.frame}`} frame={frame} />
+            ))}
+          </div>
+        </section>
+      )}
+      {programme === null ? (
+        <>
+          <p>{replyWords.noProgramme}</p>
+          <Cautions title={drillWords.cautions} cautions={reply.cautions} />
+        </>
+      ) : (
+        <DrillCard programme={programme} hand={hand} />
+      )}
+      <div className="row no-print">
+        {practises && (
+          <Link href="/home#practice" className="button main">
+            {replyWords.practise}
+          </Link>
+        )}
+        {programme !== null && (
+          <button type="button" onClick={() => window.print()}>
+            {replyWords.print}
+          </button>
+        )}
+        {isReader && (
+          <Link href="/home" className="button plain">
+            {replyWords.home}
+          </Link>
+        )}
+      </div>
+    </>
+  );
+}
