@@ -1,6 +1,4 @@
 import { listAcademies } from '@ballfirst/db/crossings/list-academies';
-import { markOutboxSent } from '@ballfirst/db/crossings/mark-outbox-sent';
-import { takeOutbox } from '@ballfirst/db/crossings/take-outbox';
 import type { Resources } from '@ballfirst/services/context';
 import { hashPassword } from '@ballfirst/services/identity/password';
 import { changeStanding } from '@ballfirst/services/students/change-standing';
@@ -11,6 +9,7 @@ import { seedAnswer } from './seed-answer.ts';
 import { readKept } from './seed-clip.ts';
 import { seedStudent } from './seed-student.ts';
 import { seedSwing } from './seed-swing.ts';
+import { settlePast } from './settle-past.ts';
 import { type StudentLine, studentsOf } from './students.ts';
 import { swings } from './swings.ts';
 
@@ -55,81 +54,79 @@ export const seedDemo = async (given: {
       students.set(student.key, member);
       people.push({ role: 'student', name: member.name, email: member.email, password: demoPassword });
     }
-    await seedSwings(resources, clipsFolder, academy.slug, students, staff, now);
-    const manager = [...staff.values()].find((it) => it.role === 'manager');
-    if (manager) await seedStandings(resources, manager, students, studentsOf[academy.slug] ?? [], now);
+    const lines = studentsOf[academy.slug] ?? [];
+    const story = [
+      ...swingSteps(resources, clipsFolder, academy.slug, students, staff, now),
+      ...standingSteps(resources, staff, students, lines, now),
+    ];
+    // In the order in which it happened: what a swing weighs depends on the standing of that day.
+    for (const step of story.sort((one, other) => other.hoursAgo - one.hoursAgo)) await step.run();
     demo.push({ id: academyId, slug: academy.slug, name: academy.name, people });
   }
-  await forgetEvents(resources);
+  await settlePast(resources, now);
   return demo;
 };
 
-const seedSwings = async (
+type Step = { readonly hoursAgo: number; readonly run: () => Promise<void> };
+
+const swingSteps = (
   resources: Resources,
   clipsFolder: string,
   slug: string,
   students: ReadonlyMap<string, Member>,
   staff: ReadonlyMap<string, Member>,
   now: Date,
-): Promise<void> => {
-  const mine = swings.filter((it) => it.academy === slug).sort((a, b) => b.hoursAgo - a.hoursAgo);
-  for (const line of mine) {
-    const student = students.get(line.student);
-    if (!student) throw new Error(`The demo swing of ${line.student} has no student.`);
-    const kept = await readKept(clipsFolder, line.clip);
-    const swing = await seedSwing(resources, student, line, kept, now);
-    if (!line.answered) continue;
-    const coach = staff.get(line.answered.coach);
-    if (!coach) throw new Error(`The demo reply to ${line.student} has no coach.`);
-    await seedAnswer(resources, {
-      coach,
-      student,
-      swing,
-      answer: line.answered,
-      truth: kept.truth,
-      place: line.lie === 'mat' ? 'mat' : 'grass',
-    });
-  }
-};
+): Step[] =>
+  swings
+    .filter((it) => it.academy === slug)
+    .map((line) => ({
+      hoursAgo: line.hoursAgo,
+      run: async () => {
+        const student = students.get(line.student);
+        if (!student) throw new Error(`The demo swing of ${line.student} has no student.`);
+        const kept = await readKept(clipsFolder, line.clip);
+        const swing = await seedSwing(resources, student, line, kept, now);
+        if (!line.answered) return;
+        const coach = staff.get(line.answered.coach);
+        if (!coach) throw new Error(`The demo reply to ${line.student} has no coach.`);
+        const place = line.lie === 'mat' ? 'mat' : 'grass';
+        await seedAnswer(resources, {
+          coach,
+          student,
+          swing,
+          answer: line.answered,
+          truth: kept.truth,
+          place,
+        });
+      },
+    }));
 
 /** Trials of the past end as the story says, by the manager, when their days were over. */
-const seedStandings = async (
+const standingSteps = (
   resources: Resources,
-  manager: Member,
+  staff: ReadonlyMap<string, Member>,
   students: ReadonlyMap<string, Member>,
   lines: readonly StudentLine[],
   now: Date,
-): Promise<void> => {
-  for (const line of lines) {
-    const student = students.get(line.key);
-    if (line.standing === 'trial' || !student?.studentId) continue;
-    const steps: ('paid' | 'lapsed' | 'left' | 'paused')[] =
-      line.standing === 'left' ? ['lapsed', 'left'] : [line.standing];
-    let hours = Math.max(1, (line.joinedDaysAgo - 12) * 24);
-    for (const to of steps) {
+): Step[] => {
+  const manager = [...staff.values()].find((it) => it.role === 'manager');
+  if (!manager) throw new Error('A demo academy has no manager.');
+  const change = (line: StudentLine, to: StudentLine['standing'], hoursAgo: number): Step => ({
+    hoursAgo,
+    run: async () => {
+      const studentId = students.get(line.key)?.studentId;
+      if (!studentId) throw new Error(`The demo student ${line.key} was not written.`);
+      const reason = to === 'paid' ? 'joined after the trial' : 'did not join';
       await changeStanding({
-        ctx: contextOf(resources, manager, hoursBefore(now, hours)),
-        input: {
-          id: student.studentId,
-          to,
-          reason: to === 'paid' ? 'joined after the trial' : 'did not join',
-        },
+        ctx: contextOf(resources, manager, hoursBefore(now, hoursAgo)),
+        input: { id: studentId, to, reason },
       });
-      hours = Math.max(1, hours - 24);
-    }
-  }
-};
-
-/** The past was answered in its own time: nobody gets a letter about it today. */
-const forgetEvents = async (resources: Resources): Promise<void> => {
-  const now = resources.clock.now();
-  for (;;) {
-    const rows = await takeOutbox(resources.db, {
-      limit: 500,
-      now: new Date(now.getTime() + 1000),
-      retakeAfterSeconds: 60,
-    });
-    if (rows.length === 0) return;
-    await markOutboxSent(resources.db, { ids: rows.map((row) => row.id), now });
-  }
+    },
+  });
+  return lines.flatMap((line) => {
+    const over = Math.max(1, (line.joinedDaysAgo - 13) * 24);
+    if (line.standing === 'trial') return [];
+    if (line.standing === 'left') return [change(line, 'lapsed', over), change(line, 'left', over - 48)];
+    return [change(line, line.standing, over)];
+  });
 };
