@@ -1,4 +1,5 @@
 import type { Reply } from '@ballfirst/contracts/client';
+import { submissionStatusNames } from './names.ts';
 
 type Student = Reply<'listStudents'>['items'][number];
 
@@ -46,6 +47,7 @@ export const studentWords = {
   facts: 'At a glance',
   swings: 'Swings',
   noSwings: 'No swing yet.',
+  statuses: { ...submissionStatusNames, waiting: 'Waits for an answer' },
   open: (when: string) => `Open the swing of ${when}`,
   weeks: 'Weeks',
   noWeeks: 'Nothing counted yet.',

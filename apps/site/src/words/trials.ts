@@ -50,3 +50,6 @@ export const trialsWords = {
   further: 'Further down the list',
   top: 'Back to the top',
 } as const;
+
+/** A share from 0 to 1 in whole percent. */
+export const percentInWords = (share: number): string => `${Math.round(share * 100)} %`;

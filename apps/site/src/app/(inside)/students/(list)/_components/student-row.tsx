@@ -1,0 +1,75 @@
+import type { Reply } from '@ballfirst/contracts/client';
+import { causes } from '@ballfirst/library/causes';
+import Link from 'next/link';
+import type { ReactNode } from 'react';
+import { When } from '../../../../../times/when.tsx';
+import { rungNames, spelt, standingNames } from '../../../../../words/names.ts';
+import { studentsWords } from '../../../../../words/students.ts';
+import styles from './students.module.css';
+
+type Student = Reply<'listStudents'>['items'][number];
+
+function Cell({ name, children }: { name: string; children: ReactNode }) {
+  return (
+    <td className={styles.cell}>
+      <span className={styles.name} aria-hidden="true">
+        {name}
+      </span>
+      <span>{children}</span>
+    </td>
+  );
+}
+
+const day = (at: string | null) =>
+  at === null ? <span className="soft">{studentsWords.never}</span> : <When at={at} as="day" />;
+
+/** One student as a line: how they stand, what came and went, what needs a look. */
+export function StudentRow({ student }: { student: Student }) {
+  const { columns, flags } = studentsWords;
+  const { practice } = student;
+  const cause = causes.find(({ id }) => id === student.cause);
+  return (
+    <tr className={styles.row}>
+      <th scope="row" className={styles.who}>
+        <Link href={`/students/${student.id}`}>{student.name}</Link>
+      </th>
+      <Cell name={columns.standing}>
+        {standingNames[student.standing]}
+        {student.trialDay !== null && `, ${studentsWords.trialDay(student.trialDay)}`}
+      </Cell>
+      <Cell name={columns.lastSwing}>{day(student.lastSwingAt)}</Cell>
+      <Cell name={columns.lastReply}>{day(student.lastReplyAt)}</Cell>
+      <Cell name={columns.practice}>
+        {practice.entries === 0 ? (
+          <span className="soft">{studentsWords.noPractice}</span>
+        ) : (
+          studentsWords.practice(practice.clean, practice.balls, practice.days)
+        )}
+      </Cell>
+      <Cell name={columns.cause}>
+        {student.cause === null ? (
+          <span className="soft">{studentsWords.noCause}</span>
+        ) : (
+          <>
+            {cause?.name ?? spelt(student.cause)}
+            {student.rung !== null && (
+              <span className="soft small">
+                , {(rungNames[student.rung] ?? spelt(student.rung)).toLowerCase()}
+              </span>
+            )}
+          </>
+        )}
+      </Cell>
+      <Cell name={columns.flags}>
+        {student.flags.length === 0 && <span className="soft">{studentsWords.noFlags}</span>}
+        <span className={styles.flags}>
+          {student.flags.map((flag) => (
+            <span key={flag} className={flag === 'pain' ? styles.pain : styles.flag}>
+              {flags[flag]}
+            </span>
+          ))}
+        </span>
+      </Cell>
+    </tr>
+  );
+}
