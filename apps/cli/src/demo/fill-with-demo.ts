@@ -17,6 +17,8 @@ export async function fillWithDemo(
   appUrl: string,
 ): Promise<DemoAcademy[] | null> {
   const { seedDemo } = await import('@ballfirst/demo/seed/seed-demo');
+  // Prisma loads relations side by side on one connection, about which pg 8 warns in the middle of our lines.
+  process.noDeprecation = true;
   const db = openDatabase({ url: appUrl, applicationName: 'ballfirst demo' });
   try {
     // Only a database known to be empty may be thrown away by the next start.

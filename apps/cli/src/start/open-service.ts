@@ -40,19 +40,20 @@ export async function openService(
     if (stop.isAsked()) throw new Sentence('Stopped while it was starting.');
   };
 
+  const plans = planParts(root, home, addresses);
+  service.site = runPart(plans.site);
   if (settings.database !== undefined) service.keeper = hireKeeper(0, service.lock);
   const database = settings.database ?? (await serveDatabase(root, home, service));
   goOn();
   say('bringing the database up to date');
   await prepareDatabase(root, database);
   goOn();
-  const plans = planParts(root, home, addresses, database);
-  service.site = runPart(plans.site);
+  say('starting api, worker and site');
+  service.api = runPart(plans.api(database));
+  // The worker comes after the demo: its past is no news to anybody.
   const signIns = await openDemo({ root, home, url, database, isWanted: settings.withDemo });
   goOn();
-  say('starting api, worker and site');
-  service.api = runPart(plans.api);
-  service.worker = runPart(plans.worker);
+  service.worker = runPart(plans.worker(database));
   await untilReady(service, addresses, stop);
   goOn();
   for (const part of [service.api, service.worker, service.site]) part.settled();
