@@ -70,12 +70,15 @@ export const uploadRoutes = async (
   };
 
   app.options(path, (_request, reply) =>
-    reply.code(204).headers({
-      'tus-resumable': '1.0.0',
-      'tus-version': '1.0.0',
-      'tus-extension': 'creation,creation-with-upload,expiration',
-      'tus-max-size': clipBytesAtMost,
-    }),
+    reply
+      .code(204)
+      .headers({
+        'tus-resumable': '1.0.0',
+        'tus-version': '1.0.0',
+        'tus-extension': 'creation,creation-with-upload,expiration',
+        'tus-max-size': clipBytesAtMost,
+      })
+      .send(),
   );
   app.post(path, async (request, reply) => {
     const ctx = await studentOf(request, reply);
