@@ -1,3 +1,5 @@
+import styles from './cautions.module.css';
+
 /** The sentences of safety, always open to see; the first is about pain. */
 export function Cautions({
   title,
@@ -10,7 +12,7 @@ export function Cautions({
 }) {
   const Heading = level === 2 ? 'h2' : 'h3';
   return (
-    <section className="notice safety stack tight" aria-label={title}>
+    <section className={`stack tight ${styles.cautions}`} aria-label={title}>
       <Heading>{title}</Heading>
       <ul className="stack tight">
         {cautions.map((caution) => (

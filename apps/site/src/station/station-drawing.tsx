@@ -6,11 +6,29 @@ import { ObjectShape } from './object-shape.tsx';
 import styles from './station.module.css';
 import { stationDistances } from './station-distances.ts';
 import { labelLineUnits, placeLabels } from './station-labels.ts';
-import { around, type Box, placeObject, type Station, towardsTarget, unitsPerMm } from './station-plan.ts';
+import {
+  around,
+  type Box,
+  placeObject,
+  type Station,
+  type StationObject,
+  towardsTarget,
+  unitsPerMm,
+} from './station-plan.ts';
 
 const sheetWidth = 340;
 const ballRadius = (ballDiameterMm / 2) * unitsPerMm;
 const grip = gripLengthMm * unitsPerMm;
+/** Where the ball would lie: drawn and named at home, where none is struck. */
+const ballSpot: StationObject = {
+  what: 'ball',
+  xMm: 0,
+  yMm: 0,
+  lengthMm: ballDiameterMm,
+  widthMm: ballDiameterMm,
+  rotationDeg: 0,
+  label: stationWords.spot,
+};
 
 /** The practice spot from above, to scale: player at the foot, target to the side, a grip length to measure with. */
 export function StationDrawing({ station, hand }: { station: Station; hand: PlayingHand }) {
@@ -32,7 +50,7 @@ export function StationDrawing({ station, hand }: { station: Station; hand: Play
   const targetEnd = towards < 0 ? sheet.left + 8 : sheet.right - 8;
 
   const taken: Box[] = [
-    spot,
+    ...(hasBall ? [] : [spot]),
     { left: sheet.left, right: sheet.right, top: sheet.bottom - 34, bottom: sheet.bottom },
     {
       left: Math.min(targetEnd, targetEnd - towards * 60),
@@ -47,7 +65,7 @@ export function StationDrawing({ station, hand }: { station: Station; hand: Play
           : { left: towards < 0 ? -58 : 2, right: towards < 0 ? -2 : 58, top: 0, bottom: to },
     ),
   ];
-  const labels = placeLabels(placed, taken, sheet);
+  const labels = placeLabels(hasBall ? placed : [...placed, placeObject(ballSpot, hand)], taken, sheet);
   const names = [...new Set(station.objects.map(({ label }) => label))];
   const words = `${stationWords.drawing(stationWords.onPlace[station.place])}: ${names.join('; ')}.`;
 
@@ -70,14 +88,7 @@ export function StationDrawing({ station, hand }: { station: Station; hand: Play
       {placed.map((one) => (
         <ObjectShape key={`${one.object.what} ${one.u} ${one.v}`} placed={one} />
       ))}
-      {!hasBall && (
-        <g className={styles.spot}>
-          <circle r={ballRadius} />
-          <text y={-ballRadius - 6} textAnchor="middle">
-            {stationWords.spot}
-          </text>
-        </g>
-      )}
+      {!hasBall && <circle r={ballRadius} className={styles.spot} />}
       {distances.map((distance) => (
         <DistanceLine key={`${distance.along} ${distance.to}`} distance={distance} towards={towards} />
       ))}

@@ -37,11 +37,17 @@ const places = ({ box, u, v }: Placed, width: number, height: number): readonly 
   const within = box.right - box.left > width + gap && box.bottom - box.top > height + gap;
   const beside = [0, 1, 2, 3].flatMap((step) => {
     const off = gap + step * 14;
+    const [below, above] = [box.bottom + off + height / 2, box.top - off - height / 2];
+    const [fromLeft, fromRight] = [box.left + width / 2, box.right - width / 2];
     return [
-      boxAt(u, box.bottom + off + height / 2, width, height),
+      boxAt(u, below, width, height),
       boxAt(box.right + off + width / 2, v, width, height),
       boxAt(box.left - off - width / 2, v, width, height),
-      boxAt(u, box.top - off - height / 2, width, height),
+      boxAt(u, above, width, height),
+      ...[fromLeft, fromRight].flatMap((at) => [
+        boxAt(at, below, width, height),
+        boxAt(at, above, width, height),
+      ]),
     ];
   });
   return within ? [boxAt(u, box.top + (box.bottom - box.top) * 0.28, width, height), ...beside] : beside;

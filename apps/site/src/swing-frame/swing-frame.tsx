@@ -23,9 +23,12 @@ export function SwingFrame({ frame }: { frame: Frame }) {
         data-frame={state}
         className={styles.stage}
       >
-        <svg aria-hidden="true" viewBox={`0 0 ${widthPx} ${heightPx}`} className={styles.size}>
-          {!shown && <image href={frame.poster} width={widthPx} height={heightPx} />}
-        </svg>
+        <canvas ref={canvas} width={widthPx} height={heightPx} className={styles.picture} />
+        {!shown && (
+          <svg aria-hidden="true" viewBox={`0 0 ${widthPx} ${heightPx}`} className={styles.layer}>
+            <image href={frame.poster} width={widthPx} height={heightPx} />
+          </svg>
+        )}
         {state === 'player' && (
           <video
             src={`${frame.rendition}#t=${(frame.timeS + withinFrameS).toFixed(4)}`}
@@ -39,7 +42,6 @@ export function SwingFrame({ frame }: { frame: Frame }) {
             onError={failed}
           />
         )}
-        <canvas ref={canvas} hidden={state !== 'drawn'} className={styles.layer} />
         {shown && <MarkCrosses marks={marks} widthPx={widthPx} heightPx={heightPx} />}
       </div>
       <figcaption>

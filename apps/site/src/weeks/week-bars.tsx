@@ -4,7 +4,7 @@ import styles from './week-bars.module.css';
 
 type Week = { readonly week: string; readonly balls: number; readonly clean: number; readonly days: number };
 
-const pitch = 40;
+const pitch = 52;
 const tall = 72;
 const wide = 22;
 

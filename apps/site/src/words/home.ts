@@ -18,7 +18,7 @@ export const homeWords = {
   trialTitle: 'Your trial',
   trialDay: (day: number, days: number) => `Day ${day} of ${days}`,
   trialEnds: 'It ends',
-  price: (words: string) => `Afterwards: ${words}`,
+  price: (words: string) => `Afterwards: ${words}.`,
   noCharge: 'Nothing is charged unless you join.',
   lapsed: 'Your trial has ended. Your replies stay here for you to read.',
 
@@ -34,7 +34,7 @@ export const homeWords = {
   preparing: (percent: number) => `Being prepared, ${percent} of 100`,
   preparingLabel: 'Preparing the video',
   uploading: 'The video is still uploading. Keep the page with the upload open.',
-  waiting: 'With your coach.',
+  waiting: 'With the coaches.',
   withdrawn: 'Withdrawn.',
   answered: 'Answered.',
   filmAgain: 'Your coach asks you to film it again.',

@@ -17,6 +17,7 @@ export const replyWords = {
   practise: 'Log practice',
   print: 'Print the drill card',
   home: 'Home',
+  toDrill: (drill: string) => `Your drill: ${drill}`,
   noProgramme: 'No drill this time.',
 } as const;
 

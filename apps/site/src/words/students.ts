@@ -40,6 +40,7 @@ export const studentsWords = {
 
 export const studentWords = {
   back: 'All students',
+  plays: 'Plays',
   joined: 'Joined',
   trialEnds: 'Trial ends',
   replyHours: 'Last answer took',

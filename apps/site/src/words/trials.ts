@@ -1,4 +1,5 @@
 import type { Reply } from '@ballfirst/contracts/client';
+import { hoursInWords } from './times.ts';
 
 type Trial = Reply<'readTrials'>['items'][number];
 
@@ -23,7 +24,8 @@ export const trialsWords = {
   wouldEnd: 'begins with the first swing',
   firstSwing: 'First swing',
   reply: 'First reply',
-  replyTook: (hours: string) => `after ${hours} of working time`,
+  replyTook: (hours: number) =>
+    hours < 0.05 ? 'outside working hours' : `after ${hoursInWords(hours)} of working time`,
   read: 'Reply read',
   practice: 'Practice',
   practised: (entries: number, rungs: number) =>
@@ -52,4 +54,4 @@ export const trialsWords = {
 } as const;
 
 /** A share from 0 to 1 in whole percent. */
-export const percentInWords = (share: number): string => `${Math.round(share * 100)} %`;
+export const percentInWords = (share: number): string => `${Math.round(share * 100)}\u00a0%`;

@@ -4,7 +4,6 @@ import Link from 'next/link';
 import type { ReactNode } from 'react';
 import { DayLine } from '../../../../drawings/day-line.tsx';
 import { When } from '../../../../times/when.tsx';
-import { hoursInWords } from '../../../../words/times.ts';
 import { trialsWords } from '../../../../words/trials.ts';
 import { SetPaid } from './set-paid.tsx';
 import styles from './trials.module.css';
@@ -22,7 +21,7 @@ function Steps({ trial }: { trial: Trial }) {
       <span key="reply">
         {day(trial.firstReplyAt)}
         {trial.replyHours !== null && (
-          <span className="soft small"> {trialsWords.replyTook(hoursInWords(trial.replyHours))}</span>
+          <span className="soft small"> {trialsWords.replyTook(trial.replyHours)}</span>
         )}
       </span>,
     ],

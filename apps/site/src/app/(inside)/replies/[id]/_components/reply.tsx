@@ -24,7 +24,7 @@ export function Reply({ reply, hand, isReader }: Props) {
   return (
     <>
       <div className={styles.first}>
-        <div className="stack tight">
+        <div className={`stack tight ${styles.sentence}`}>
           <p className="soft small">
             {replyWords.from(reply.coach)}, <When at={reply.sentAt} />
           </p>
@@ -32,7 +32,14 @@ export function Reply({ reply, hand, isReader }: Props) {
         </div>
         {first !== undefined && <SwingFrame frame={first} />}
         <div className="stack">
-          {first !== undefined && <SwingPlayer rendition={first.rendition} poster={first.poster} />}
+          <div>
+            {first !== undefined && <SwingPlayer rendition={first.rendition} poster={first.poster} />}
+            {programme !== null && (
+              <a href="#drill-card" className={`no-print ${styles.toDrill}`}>
+                {replyWords.toDrill(programme.drill.name)}
+              </a>
+            )}
+          </div>
           <section className="stack tight measure" aria-labelledby="reply-words">
             <h2 id="reply-words">{replyWords.words}</h2>
             {paragraphs.map((paragraph) => (

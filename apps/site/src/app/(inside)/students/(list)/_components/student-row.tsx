@@ -9,9 +9,9 @@ import styles from './students.module.css';
 
 type Student = Reply<'listStudents'>['items'][number];
 
-function Cell({ name, children }: { name: string; children: ReactNode }) {
+function Cell({ name, empty, children }: { name: string; empty: boolean; children: ReactNode }) {
   return (
-    <td className={styles.cell}>
+    <td className={styles.cell} data-empty={empty}>
       <span className={styles.name} aria-hidden="true">
         {name}
       </span>
@@ -33,20 +33,24 @@ export function StudentRow({ student }: { student: Student }) {
       <th scope="row" className={styles.who}>
         <Link href={`/students/${student.id}`}>{student.name}</Link>
       </th>
-      <Cell name={columns.standing}>
+      <Cell name={columns.standing} empty={false}>
         {standingNames[student.standing]}
         {student.trialDay !== null && `, ${studentsWords.trialDay(student.trialDay)}`}
       </Cell>
-      <Cell name={columns.lastSwing}>{day(student.lastSwingAt)}</Cell>
-      <Cell name={columns.lastReply}>{day(student.lastReplyAt)}</Cell>
-      <Cell name={columns.practice}>
+      <Cell name={columns.lastSwing} empty={student.lastSwingAt === null}>
+        {day(student.lastSwingAt)}
+      </Cell>
+      <Cell name={columns.lastReply} empty={student.lastReplyAt === null}>
+        {day(student.lastReplyAt)}
+      </Cell>
+      <Cell name={columns.practice} empty={practice.entries === 0}>
         {practice.entries === 0 ? (
           <span className="soft">{studentsWords.noPractice}</span>
         ) : (
           studentsWords.practice(practice.clean, practice.balls, practice.days)
         )}
       </Cell>
-      <Cell name={columns.cause}>
+      <Cell name={columns.cause} empty={student.cause === null}>
         {student.cause === null ? (
           <span className="soft">{studentsWords.noCause}</span>
         ) : (
@@ -60,7 +64,7 @@ export function StudentRow({ student }: { student: Student }) {
           </>
         )}
       </Cell>
-      <Cell name={columns.flags}>
+      <Cell name={columns.flags} empty={student.flags.length === 0}>
         {student.flags.length === 0 && <span className="soft">{studentsWords.noFlags}</span>}
         <span className={styles.flags}>
           {student.flags.map((flag) => (

@@ -15,7 +15,7 @@ export function Facts({ student }: { student: Reply<'readStudent'> }) {
       columns.standing,
       `${standingNames[student.standing]}${student.trialDay === null ? '' : `, ${studentsWords.trialDay(student.trialDay)}`}`,
     ],
-    [columns.name, `${handNames[student.hand]}, ${ageNames[student.ageGroup].toLowerCase()}`],
+    [studentWords.plays, `${handNames[student.hand]}, ${ageNames[student.ageGroup].toLowerCase()}`],
     [studentWords.joined, <When key="joined" at={student.joinedAt} as="day" />],
     ...(student.standing === 'trial' && student.trialEndsAt !== null
       ? [

@@ -6,6 +6,7 @@ import { studentWords } from '../../../../../words/students.ts';
 import { Facts } from './facts.tsx';
 import { StandingForm } from './standing-form.tsx';
 import { Standings } from './standings.tsx';
+import styles from './student.module.css';
 import { Swings } from './swings.tsx';
 import { Weeks } from './weeks.tsx';
 
@@ -22,7 +23,9 @@ export function Student({ first, swings, mayChange }: Props) {
     <>
       <div className="stack tight">
         <p>
-          <Link href="/students">{studentWords.back}</Link>
+          <Link href="/students" className={styles.back}>
+            {studentWords.back}
+          </Link>
         </p>
         <h1>{student.name}</h1>
         <p className="soft">{student.email}</p>
