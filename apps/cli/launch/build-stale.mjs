@@ -11,7 +11,7 @@ import { say, secondsSince } from './say.mjs';
 export async function buildStale(root, targets, force = false) {
   for (const target of targets) {
     const inputs = contentHash(root, target.inputs);
-    if (!force && isFresh(target, inputs)) continue;
+    if (!force && isBuilt(target, inputs)) continue;
     const begun = performance.now();
     say(`building ${target.name}`);
     await target.make();
@@ -21,10 +21,18 @@ export async function buildStale(root, targets, force = false) {
 }
 
 /**
+ * @param {string} root
+ * @param {import('./targets.mjs').Target} target
+ */
+export function isFresh(root, target) {
+  return existsSync(target.record) && isBuilt(target, contentHash(root, target.inputs));
+}
+
+/**
  * @param {import('./targets.mjs').Target} target
  * @param {string} inputs
  */
-function isFresh(target, inputs) {
+function isBuilt(target, inputs) {
   return (
     existsSync(target.output) && existsSync(target.record) && readFileSync(target.record, 'utf8') === inputs
   );

@@ -7,7 +7,7 @@ import { Sentence, say, secondsSince } from './say.mjs';
  * @param {string} root
  */
 export async function installWhenStale(root) {
-  if (process.env.BALLFIRST_SKIP_INSTALL === '1' || isInstalled(root)) return;
+  if (isInstalled(root)) return;
   const begun = performance.now();
   say('installing packages (the first time takes about a minute)');
   const beat = setInterval(() => say(`  still installing (${secondsSince(begun)})`), 15_000);

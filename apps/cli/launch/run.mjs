@@ -1,8 +1,9 @@
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { alone } from './build-lock.mjs';
-import { buildStale } from './build-stale.mjs';
+import { buildStale, isFresh } from './build-stale.mjs';
 import { installWhenStale } from './install.mjs';
+import { isInstalled } from './installed.mjs';
 import { Sentence, say } from './say.mjs';
 import { describeTargets } from './targets.mjs';
 
@@ -55,14 +56,16 @@ function needsOnlyOurselves(command, args) {
  * @param {boolean} force
  */
 async function prepare(command, force) {
+  const wanted = () => {
+    const targets = describeTargets(root);
+    return needs[command].map((name) => targets[name]);
+  };
+  const isForced = command === 'build' && force;
+  // Nothing is written when nothing is to do: the folder may belong to somebody else.
+  if (!isForced && isInstalled(root) && wanted().every((target) => isFresh(root, target))) return;
   await alone(root, async () => {
     await installWhenStale(root);
-    const targets = describeTargets(root);
-    await buildStale(
-      root,
-      needs[command].map((name) => targets[name]),
-      command === 'build' && force,
-    );
+    await buildStale(root, wanted(), isForced);
   });
 }
 

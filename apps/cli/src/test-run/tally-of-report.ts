@@ -11,15 +11,20 @@ export function tallyOfReport(
   expected: readonly string[],
   exitCode: number,
 ): Tally {
-  if (report === undefined) return { passed: 0, failed: 1, skipped: 0, reasons: [] };
+  if (report === undefined) {
+    return { passed: 0, failed: 1, skipped: 0, reasons: ['failed: the run ended without a result'] };
+  }
   const counts = Object.values(report.projects);
   const count = (kind: 'passed' | 'failed' | 'skipped') => counts.reduce((sum, each) => sum + each[kind], 0);
-  const empty = expected.filter((name) => report.projects[name] === undefined).length;
-  const shown = count('failed') + report.brokenOutside + empty;
+  const empty = expected.filter((name) => report.projects[name] === undefined);
+  const shown = count('failed') + report.brokenOutside + empty.length;
   return {
     passed: count('passed'),
     failed: shown === 0 && exitCode !== 0 ? 1 : shown,
     skipped: count('skipped'),
-    reasons: report.skips.map(({ name, why }) => `skipped: ${name}: ${why}`),
+    reasons: [
+      ...empty.map((name) => `failed: there are no tests of ${name}`),
+      ...report.skips.map(({ name, why }) => `skipped: ${name}: ${why}`),
+    ],
   };
 }

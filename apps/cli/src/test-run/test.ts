@@ -5,7 +5,7 @@ import { listenForStop, type StopRequest } from '../start/stop-request.ts';
 import { countJourneys } from './count-journeys.ts';
 import { findBrowser } from './find-browser.ts';
 import { runVitest } from './run-vitest.ts';
-import { closingLine, exitCodeOf, sumTallies, type Tally } from './tally.ts';
+import { closingLine, emptyTally, exitCodeOf, sumTallies, type Tally } from './tally.ts';
 import { tallyOfReport } from './tally-of-report.ts';
 import { readTestArguments, type TestArguments } from './test-arguments.ts';
 import { startTestServer } from './test-server.ts';
@@ -58,7 +58,8 @@ async function testJourneys(root: string, filters: readonly string[], stop: Stop
     );
     return tallyOfReport(report, ['journeys'], exitCode);
   }
-  if (count === 0) return { passed: 0, failed: filters.length > 0 ? 0 : 1, skipped: 0, reasons: [] };
+  if (count === 0 && filters.length > 0) return emptyTally;
+  if (count === 0) return { ...emptyTally, failed: 1, reasons: ['failed: there are no journeys'] };
   const why = 'there is no Chromium or Chrome on this machine (CHROME_PATH names one)';
-  return { passed: 0, failed: 0, skipped: count, reasons: [`skipped: ${count} journeys: ${why}`] };
+  return { ...emptyTally, skipped: count, reasons: [`skipped: ${count} journeys: ${why}`] };
 }
