@@ -1,5 +1,5 @@
 import type { TestProject } from 'vitest/node';
-import { type DemoFile, type Service, startService } from './service.ts';
+import { type DemoFile, runningService, type Service, startService } from './service.ts';
 
 declare module 'vitest' {
   export interface ProvidedContext {
@@ -7,9 +7,14 @@ declare module 'vitest' {
   }
 }
 
-/** One running service for all journeys. */
+/**
+ * One running service for all journeys. While writing one, JOURNEY_HOME names the data folder of a service that runs
+ * already (started with CLOCK_OFFSET_FILE in that folder and TICK_MS=1000) and is left as it is.
+ */
 export default async function setUp(project: TestProject): Promise<() => Promise<void>> {
-  const service: Service = await startService();
+  const service: Service = process.env.JOURNEY_HOME
+    ? await runningService(process.env.JOURNEY_HOME)
+    : await startService();
   project.provide('service', { url: service.url, home: service.home, demo: service.demo });
   return () => service.stop();
 }

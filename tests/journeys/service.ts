@@ -65,6 +65,12 @@ export const startService = async (): Promise<Service> => {
   };
 };
 
+/** A service that somebody else started. */
+export const runningService = async (home: string): Promise<Service> => {
+  const demo = JSON.parse(await readFile(path.join(home, 'demo.json'), 'utf8')) as DemoFile;
+  return { url: demo.url, home, demo, stop: async () => undefined };
+};
+
 const readyAddress = (child: ChildProcess, said: string[]): Promise<string> =>
   new Promise((resolve, reject) => {
     const hear = (line: string): void => {

@@ -21,10 +21,12 @@ export function TallyTaps({ draft, change }: Props) {
       type="button"
       className={className}
       disabled={full}
-      aria-label={`${outcomeForStudent[one]}: ${tally[one]}`}
       onClick={() => change((now) => tap(now, one))}
     >
-      <span>{outcomeForStudent[one]}</span>
+      <span>
+        {outcomeForStudent[one]}
+        <span className="unseen">: </span>
+      </span>
       <span className={styles.count}>{tally[one]}</span>
     </button>
   );
