@@ -40,6 +40,6 @@ export const schemaWords = (schema: unknown): string => {
     );
     return `<ul>${rows.join('')}</ul>`;
   }
-  const kind = typeof it.format === 'string' ? it.format : String(it.type ?? 'anything');
+  const kind = typeof it.format === 'string' ? it.format : [it.type ?? 'anything'].flat().join(' or ');
   return `${escapeHtml(kind)}${limits(it)}`;
 };

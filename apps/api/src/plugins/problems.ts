@@ -18,6 +18,8 @@ export const sendProblem = (reply: FastifyReply, found: Found): FastifyReply => 
     ...(found.fields.length > 0 ? { fields: [...found.fields] } : {}),
   };
   if (found.status === 503) reply.header('retry-after', retryAfterSeconds);
+  // A body that is still on its way would be read as the next request, or waited for without end.
+  if (!reply.request.raw.complete) reply.header('connection', 'close');
   return reply
     .code(found.status)
     .header('cache-control', 'no-store')
