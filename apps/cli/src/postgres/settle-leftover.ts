@@ -1,4 +1,4 @@
-import { readFileSync, readlinkSync, rmSync } from 'node:fs';
+import { readFileSync, readlinkSync, realpathSync, rmSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { isAlive, signal } from '../processes.ts';
 import { Sentence } from '../sentence.ts';
@@ -31,7 +31,7 @@ function isServerOf(pid: number, folder: string): boolean {
   if (process.platform !== 'linux') return true;
   try {
     const program = basename(readlinkSync(`/proc/${pid}/exe`)).replace(' (deleted)', '');
-    return program === 'postgres' && readlinkSync(`/proc/${pid}/cwd`) === folder;
+    return program === 'postgres' && readlinkSync(`/proc/${pid}/cwd`) === realpathSync(folder);
   } catch {
     return false;
   }

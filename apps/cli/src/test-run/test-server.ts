@@ -1,5 +1,5 @@
 import { randomBytes } from 'node:crypto';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { chmodSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { connectionUrl } from '../database/connection-url.ts';
@@ -22,6 +22,8 @@ const careless = ['fsync=off', 'synchronous_commit=off', 'full_page_writes=off',
  */
 export async function startTestServer(root: string, postgresBin: string | undefined): Promise<TestServer> {
   const folder = mkdtempSync(join(tmpdir(), 'ballfirst-test-'));
+  // The user the server runs as must get through.
+  chmodSync(folder, 0o711);
   const clear = () => rmSync(folder, { recursive: true, force: true });
   try {
     const user = chooseServerUser(join(folder, 'database'));
