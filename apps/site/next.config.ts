@@ -7,8 +7,8 @@ const config: NextConfig = {
   transpilePackages: ours.map((name) => `@ballfirst/${name}`),
   turbopack: { root: join(import.meta.dirname, '..', '..') },
   poweredByHeader: false,
-  // The door compresses once for everybody.
-  compress: false,
+  // The door passes compressed pages on as they are: each byte is compressed once, where it is made.
+  compress: true,
 };
 
 export default config;
