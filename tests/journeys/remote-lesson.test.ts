@@ -73,7 +73,8 @@ describe('a remote lesson', () => {
       ['Solid', 3],
       ['Thin', 1],
     ] as const) {
-      for (let tap = 0; tap < times; tap += 1) await onPhone.getByRole('button', { name: new RegExp(`^${button} \\d`) }).click();
+      for (let tap = 0; tap < times; tap += 1)
+        await onPhone.getByRole('button', { name: new RegExp(`^${button}\\W+\\d`) }).click();
     }
     await onPhone.getByLabel('Club').selectOption({ label: '8-iron' });
     // More balls than the set has cannot be tapped.
@@ -128,6 +129,8 @@ describe('a remote lesson', () => {
       const frame = truth.positions[position] ?? 0;
       await slider.fill(String(frame));
       await atDesk.getByText(`Frame ${frame + 1} of ${truth.frames}`).waitFor();
+      // A click counts only on a picture that is there to be seen.
+      await stage.locator(`canvas[data-drawn="${frame}"]`).waitFor();
       const [x, y] = truth.points[position]?.[point] ?? [0, 0];
       const at = await stage.locator('svg').evaluate(
         (svg, place) => {

@@ -17,7 +17,8 @@ type Props = {
   width: number;
   height: number;
   part?: Part;
-  label: string;
+  /** Null: a decoration, its neighbour says what it is. */
+  label: string | null;
   className?: string | undefined;
   onDrawn?: (frame: number) => void;
 };
@@ -42,6 +43,7 @@ export function FrameCanvas(props: Props) {
         } = part ?? { x: 0, y: 0, width: picture.width, height: picture.height };
         context.clearRect(0, 0, width, height);
         context.drawImage(picture, x, y, w, h, 0, 0, width, height);
+        context.canvas.dataset.drawn = String(frame);
         onDrawn?.(frame);
       })
       .catch(() => undefined);
@@ -54,8 +56,7 @@ export function FrameCanvas(props: Props) {
       ref={canvas}
       width={width}
       height={height}
-      role="img"
-      aria-label={label}
+      {...(label === null ? { 'aria-hidden': true } : { role: 'img', 'aria-label': label })}
       className={className}
       data-frame={frame}
     />
