@@ -21,7 +21,7 @@ export default async function Page() {
         <p className="hint">{welcomeWords.joinHint}</p>
       </div>
       <ThreeSteps />
-      <p className="hint ruled">{welcomeWords.safety}</p>
+      <p className="hint">{welcomeWords.safety}</p>
     </main>
   );
 }

@@ -25,7 +25,13 @@ export function RuledReading({ value, u, band, label }: Props) {
     to === null ? `H${width - edge}` : `H${x(to)}V14`,
   ].join('');
   return (
-    <svg role="img" aria-label={label} viewBox={`0 0 ${width} 28`} className={styles.reading}>
+    <svg
+      role="img"
+      aria-label={label}
+      viewBox={`0 0 ${width} 28`}
+      preserveAspectRatio="xMinYMid"
+      className={styles.reading}
+    >
       <path d={`M${edge} 20H${width - edge}`} className={styles.rule} />
       {band !== null && <path d={bracket} className={styles.band} />}
       <path d={`M${x(value - 2 * u)} 20H${x(value + 2 * u)}`} className={styles.doubt} />

@@ -15,7 +15,9 @@ export function Account({ name, several }: { name: string; several: boolean }) {
   };
   return (
     <details className={styles.account}>
-      <summary aria-label={`${shellWords.account}: ${name}`}>{name}</summary>
+      <summary aria-label={`${shellWords.account}: ${name}`}>
+        <span>{name}</span>
+      </summary>
       <div className={styles.accountSheet}>
         {several && <a href="/sign-in?choose=1">{shellWords.changeAcademy}</a>}
         <button type="button" onClick={() => signOut(false)} disabled={sending.busy}>

@@ -50,11 +50,11 @@ export const pointNames: Record<Mark['point'], string> = {
 
 /** Where exactly to click. */
 export const pointHints: Partial<Record<Mark['point'], string>> = {
-  ball: 'its middle',
-  'hip-middle': 'half-way between the outer edges of the hips at belt height, not the buckle',
-  'neck-base': 'middle of the collar, not the breastbone',
-  'head-centre': 'middle of the head, not the cap',
-  'grip-end': 'the butt of the club',
-  'lead-ankle': 'middle of the ankle',
-  'trail-ankle': 'middle of the ankle',
+  ball: 'Click the middle of the ball.',
+  'hip-middle': 'Half-way between the outer edges of the hips at belt height, not the buckle.',
+  'neck-base': 'The middle of the collar, not the breastbone.',
+  'head-centre': 'The middle of the head, not the cap.',
+  'grip-end': 'The butt of the club.',
+  'lead-ankle': 'The middle of the ankle.',
+  'trail-ankle': 'The middle of the ankle.',
 };

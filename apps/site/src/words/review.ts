@@ -2,6 +2,7 @@ export const reviewWords = {
   title: (name: string) => `Swing of ${name}`,
   back: 'Inbox',
   stage: 'Stage',
+  noMarksHere: 'No marks on this frame',
   aboutStudent: 'About this swing',
   note: 'Note',
   noNote: 'No note.',

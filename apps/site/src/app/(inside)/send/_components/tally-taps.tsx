@@ -23,10 +23,7 @@ export function TallyTaps({ draft, change }: Props) {
       disabled={full}
       onClick={() => change((now) => tap(now, one))}
     >
-      <span>
-        {outcomeForStudent[one]}
-        <span className="unseen">: </span>
-      </span>
+      <span>{outcomeForStudent[one]}</span>
       <span className={styles.count}>{tally[one]}</span>
     </button>
   );

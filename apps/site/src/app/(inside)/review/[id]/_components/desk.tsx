@@ -121,23 +121,27 @@ export function Desk({ submissionId, clip, first, fault, canWork, active, onView
         </div>
       </div>
       <div className={styles.right}>
-        <MarkList
-          pass={pass}
-          marks={marks}
-          target={asking.target}
-          canWork={canWork}
-          onTarget={asking.choose}
-          onRemove={asking.remove}
-        />
-        <SaveLine marking={marking} />
-        <ObservationRow
-          asked={observations}
-          answers={content.observations}
-          canWork={canWork}
-          onAnswer={marking.observe}
-        />
-        {causes(marking)}
-        <Readings evidence={evidence} />
+        <div className={styles.column}>
+          <MarkList
+            pass={pass}
+            marks={marks}
+            target={asking.target}
+            canWork={canWork}
+            onTarget={asking.choose}
+            onRemove={asking.remove}
+          />
+          <SaveLine marking={marking} />
+          <ObservationRow
+            asked={observations}
+            answers={content.observations}
+            canWork={canWork}
+            onAnswer={marking.observe}
+          />
+        </div>
+        <div className={styles.column}>
+          {causes(marking)}
+          <Readings evidence={evidence} />
+        </div>
       </div>
     </div>
   );

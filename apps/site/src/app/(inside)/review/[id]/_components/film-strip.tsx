@@ -45,7 +45,7 @@ export function FilmStrip(props: Props) {
                 frame={one}
                 width={thumbPx}
                 height={height}
-                label=""
+                label={null}
                 className={styles.thumb}
               />
             </button>

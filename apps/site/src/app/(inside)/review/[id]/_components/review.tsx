@@ -62,19 +62,21 @@ export function Review({ first, drills, membershipId }: Props) {
 
   return (
     <>
-      <div className="stack tight">
-        <Link href="/inbox">{reviewWords.back}</Link>
-        <h1>{reviewWords.title(submission.student.name)}</h1>
+      <div className="row apart">
+        <div>
+          <Link href="/inbox">{reviewWords.back}</Link>
+          <h1>{reviewWords.title(submission.student.name)}</h1>
+        </div>
+        <ClaimPanel
+          submission={submission}
+          mine={held.mine}
+          busy={held.busy}
+          trouble={held.trouble}
+          onClaim={held.claim}
+          onRelease={held.release}
+        />
       </div>
       <PainPanel submission={submission} busy={held.busy} onSeen={held.painSeen} />
-      <ClaimPanel
-        submission={submission}
-        mine={held.mine}
-        busy={held.busy}
-        trouble={held.trouble}
-        onClaim={held.claim}
-        onRelease={held.release}
-      />
       <AboutSwing review={{ ...first, submission }} drillName={programmeDrill} />
       {clips.length === 0 && <p className="notice">{reviewWords.noClip}</p>}
       {clips.length > 1 && (

@@ -20,11 +20,11 @@ export function StageMoves({ frame, timesS, zoom, onStep, onFrame, onZoom }: Pro
     <button
       type="button"
       className="small-button"
-      aria-label={name}
       disabled={by < 0 ? frame === 0 : frame >= last}
       onClick={() => onStep(by)}
     >
       {sign}
+      <span className="unseen">{name}</span>
     </button>
   );
   return (

@@ -3,7 +3,7 @@ import { type MouseEvent, useRef } from 'react';
 import { Cross } from '../../../../../drawings/cross.tsx';
 import { FrameCanvas, type Part } from '../../../../../frames/frame-canvas.tsx';
 import type { PictureCache } from '../../../../../frames/picture-cache.ts';
-import { pointNames } from '../../../../../words/marks.ts';
+import { pointNames, positionNames } from '../../../../../words/marks.ts';
 import { reviewWords } from '../../../../../words/review.ts';
 import { keyOf, type Mark, stillPoints } from '../_marking/marking.ts';
 import styles from './stage.module.css';
@@ -39,28 +39,34 @@ export function Stage({ pictures, size, frame, part, marks, selected, asks, onPl
     if (at.x < 0 || at.y < 0 || at.x >= size.widthPx || at.y >= size.heightPx) return;
     onPlace(at.x, at.y);
   };
+  const middle = shown.reduce((sum, mark) => sum + mark.x, 0) / Math.max(1, shown.length);
+  const placed = shown.map((mark) => `${pointNames[mark.point]}, ${positionNames[mark.position]}`);
+  const spoken = placed.length === 0 ? reviewWords.noMarksHere : placed.join('; ');
   const arm = part.height * 0.022;
   return (
-    <button
-      type="button"
-      aria-label={`${reviewWords.stage}${asks === null ? '' : `: ${asks}`}`}
-      aria-describedby="stage-help"
-      className={asks === null ? styles.stage : styles.aiming}
-      onClick={place}
-    >
-      <FrameCanvas
-        pictures={pictures}
-        frame={frame}
-        width={size.widthPx}
-        height={size.heightPx}
-        part={part}
-        label={`${reviewWords.stage} ${frame + 1}`}
-        className={styles.picture}
-        onDrawn={onDrawn}
-      />
+    <div className={styles.frame}>
+      <button
+        type="button"
+        aria-label={`${reviewWords.stage}${asks === null ? '' : `: ${asks}`}`}
+        aria-describedby="stage-help"
+        className={asks === null ? styles.stage : styles.aiming}
+        onClick={place}
+      >
+        <FrameCanvas
+          pictures={pictures}
+          frame={frame}
+          width={size.widthPx}
+          height={size.heightPx}
+          part={part}
+          label={null}
+          className={styles.picture}
+          onDrawn={onDrawn}
+        />
+      </button>
       <svg
         ref={svg}
-        aria-hidden="true"
+        role="img"
+        aria-label={spoken}
         viewBox={`${part.x} ${part.y} ${part.width} ${part.height}`}
         className={styles.overlay}
       >
@@ -73,11 +79,16 @@ export function Stage({ pictures, size, frame, part, marks, selected, asks, onPl
             trail={trailSide(mark)}
             hollow={mark.source !== 'coach' || mark.frame !== frame}
             selected={keyOf(mark) === selected}
+            side={mark.x < middle ? 'left' : 'right'}
             label={pointNames[mark.point]}
           />
         ))}
       </svg>
-      {asks !== null && <span className={styles.asks}>{asks}</span>}
-    </button>
+      {asks !== null && (
+        <p className={styles.asks} aria-hidden="true">
+          {asks}
+        </p>
+      )}
+    </div>
   );
 }

@@ -2,6 +2,7 @@ import type { Reply } from '@ballfirst/contracts/client';
 import { faultById } from '@ballfirst/library/faults';
 import type { FaultId } from '@ballfirst/library/types';
 import { wordsForHand } from '@ballfirst/library/words-for-hand';
+import { purposeFor } from './purpose-for.ts';
 
 type Submission = Reply<'readSubmission'>;
 type Drill = Reply<'listDrills'>['items'][number];
@@ -31,7 +32,7 @@ export const firstWords = ({ submission, fault, drill }: Given): string => {
     ...(drill === null
       ? []
       : [
-          `Your drill is “${drill.name}”. It ${lower(drill.purpose)}`,
+          `Your drill is “${drill.name}”. It ${lower(purposeFor(drill, hand))}`,
           'Film one swing of three, look, put it right, swing again.',
         ]),
   ];

@@ -24,9 +24,9 @@ const submission = {
   tally,
 } as unknown as Reply<'readSubmission'>;
 const drill = {
-  id: 'line-brush',
-  name: 'Line brush',
-  purpose: 'Shifts you over the {lead} foot.',
+  id: 'past-the-line',
+  name: 'Past the line',
+  purpose: 'Takes the hips over the lead foot.',
   causes: ['sway-away'],
   places: ['grass', 'mat'],
   minutes: 15,
@@ -58,7 +58,7 @@ it('chooses address and that moment, in words for this hand', () => {
 it('begins with what happened, and says left and right for this player', () => {
   const words = firstWords({ submission, fault: 'fat', drill });
   expect(words).toContain('Nora, in 6 of your 10 balls the club met the ground before the ball.');
-  expect(words).toContain('It shifts you over the right foot.');
+  expect(words).toContain('over the right foot');
   expect(words.split(/\s+/).length).toBeLessThanOrEqual(120);
 });
 

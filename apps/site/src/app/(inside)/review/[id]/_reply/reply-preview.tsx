@@ -3,6 +3,7 @@ import { causes } from '@ballfirst/library/causes';
 import { wordsForHand } from '@ballfirst/library/words-for-hand';
 import { placeNames, tickNames } from '../../../../../words/names.ts';
 import { reviewWords } from '../../../../../words/review.ts';
+import { purposeFor } from './purpose-for.ts';
 import styles from './reply-editor.module.css';
 import type { Drill, ReplyForm } from './reply-form.ts';
 
@@ -26,7 +27,7 @@ export function ReplyPreview({ form, drills, hand }: Props) {
       {drill !== null && form.plan !== null && (
         <p>
           <strong>{drill.name}</strong> ({placeNames[form.plan.place].toLowerCase()}).{' '}
-          {wordsForHand(drill.purpose, hand)}
+          {purposeFor(drill, hand)}
         </p>
       )}
     </section>
