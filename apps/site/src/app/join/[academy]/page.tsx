@@ -21,8 +21,9 @@ export default async function Page({ params }: Props) {
         <p>{joinWords.lead}</p>
         <p>{joinWords.trial(academy.trialDays, academy.trialStarts)}</p>
         <p>
-          {joinWords.price}: {academy.priceWords} {joinWords.promise(academy.promiseHours)}
+          {joinWords.price}: {academy.priceWords}
         </p>
+        <p>{joinWords.promise(academy.promiseHours)}</p>
       </div>
       <JoinForm academy={academy} />
     </main>
