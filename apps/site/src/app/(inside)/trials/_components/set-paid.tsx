@@ -38,13 +38,9 @@ export function SetPaid({ student, onPaid }: Props) {
   if (!asking) {
     return (
       <div className={styles.paid}>
-        <button
-          ref={first}
-          type="button"
-          aria-label={trialsWords.setPaidFor(student.name)}
-          onClick={() => setAsking(true)}
-        >
-          {trialsWords.setPaid}
+        <button ref={first} type="button" onClick={() => setAsking(true)}>
+          <span aria-hidden="true">{trialsWords.setPaid}</span>
+          <span className="unseen">{trialsWords.setPaidFor(student.name)}</span>
         </button>
       </div>
     );

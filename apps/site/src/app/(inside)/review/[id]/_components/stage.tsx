@@ -42,6 +42,7 @@ export function Stage({ pictures, size, frame, part, marks, selected, asks, onPl
   const middle = shown.reduce((sum, mark) => sum + mark.x, 0) / Math.max(1, shown.length);
   const placed = shown.map((mark) => `${pointNames[mark.point]}, ${positionNames[mark.position]}`);
   const spoken = placed.length === 0 ? reviewWords.noMarksHere : placed.join('; ');
+  const viewBox = `${part.x} ${part.y} ${part.width} ${part.height}`;
   const arm = part.height * 0.022;
   return (
     <div className={styles.frame}>
@@ -62,14 +63,9 @@ export function Stage({ pictures, size, frame, part, marks, selected, asks, onPl
           className={styles.picture}
           onDrawn={onDrawn}
         />
+        <svg ref={svg} aria-hidden="true" viewBox={viewBox} className={styles.overlay} />
       </button>
-      <svg
-        ref={svg}
-        role="img"
-        aria-label={spoken}
-        viewBox={`${part.x} ${part.y} ${part.width} ${part.height}`}
-        className={styles.overlay}
-      >
+      <svg role="img" aria-label={spoken} viewBox={viewBox} className={styles.overlay}>
         {shown.map((mark) => (
           <Cross
             key={keyOf(mark)}
