@@ -222,7 +222,7 @@ describe('a remote lesson', () => {
     await page.getByText(name).first().waitFor();
     await expectAccessible(page);
     await keepPictures(page, 'trials');
-    await page.getByRole('button', { name: `Set ${name} to paid` }).click();
+    await page.getByRole('button', { name: `Set to paid: ${name}` }).click();
     await page.getByRole('button', { name: 'Yes, set to paid' }).click();
     await page.getByText(`${name} is now paid.`).waitFor();
     await page.goto(`${url}/students?standing=paid`);
@@ -247,13 +247,12 @@ describe('a remote lesson', () => {
 });
 
 const logPractice = async (page: Page, clean: number): Promise<void> => {
-  const form = page.getByRole('form', { name: 'Log practice' });
-  await form
-    .getByRole('group', { name: 'How many were clean?' })
-    .getByText(String(clean), { exact: true })
-    .click();
-  await form.getByRole('group', { name: 'Did anything hurt?' }).getByText('No', { exact: true }).click();
-  await form.getByRole('button', { name: 'Log it' }).click();
+  const log = page.getByRole('region', { name: 'Log practice' });
+  const tap = (question: string, answer: string) =>
+    log.getByRole('group', { name: question }).getByText(answer, { exact: true }).click();
+  await tap('How many were clean?', String(clean));
+  await tap('Did anything hurt?', 'No');
+  await log.getByRole('button', { name: 'Log it' }).click();
 };
 
 const letters = async (home: string): Promise<string[]> => {

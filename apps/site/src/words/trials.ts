@@ -41,7 +41,7 @@ export const trialsWords = {
   } satisfies Record<Trial['stop'], string>,
   next: 'Next:',
   setPaid: 'Set to paid',
-  setPaidFor: (name: string) => `Set ${name} to paid`,
+  setPaidFor: (name: string) => `Set to paid: ${name}`,
   confirm: (name: string) => `${name} has joined and pays?`,
   reason: 'Reason',
   reasonFirst: 'Joined after the trial',
