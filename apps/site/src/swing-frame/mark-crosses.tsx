@@ -5,8 +5,8 @@ type Props = { marks: readonly Marked[]; widthPx: number; heightPx: number };
 
 /** Thin crosses with a gap at the centre, so that the point stays visible; words beside them. Trail side dashed. */
 export function MarkCrosses({ marks, widthPx, heightPx }: Props) {
-  // The text is as large on a portrait as on a landscape picture when both are fitted to a phone.
-  const size = Math.max(widthPx, heightPx * 0.62) / 26;
+  // About 12 px of text on a phone, where a portrait picture is narrower than a landscape one.
+  const size = widthPx / (widthPx < heightPx ? 19 : 26);
   const [gap, arm] = [size * 0.28, size * 0.85];
   return (
     <svg

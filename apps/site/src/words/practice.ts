@@ -1,6 +1,6 @@
 export const practiceWords = {
   title: 'Log practice',
-  rung: 'Step',
+  rung: 'Practised step',
   rungHint: 'Your step is filled in. Change it only if you practised another one.',
   balls: (ball: boolean) => (ball ? 'Balls' : 'Swings'),
   fewer: 'One fewer',
@@ -10,7 +10,7 @@ export const practiceWords = {
   filmed: 'I filmed one swing of three',
   filmedNeeded: 'This step counts only when you film it.',
   pain: 'Did anything hurt?',
-  painChoices: { none: 'No', new: 'Yes, something new', worse: 'Yes, worse than usual' },
+  painChoices: { none: 'No', new: 'Something new', worse: 'Worse than usual' },
   painCaution:
     'Please stop now. See a doctor or physiotherapist before you swing again; log it, so that your coach knows and your practice is on hold. With chest pain, fainting, numbness or weakness, call the emergency services now.',
   log: 'Log it',
@@ -24,6 +24,7 @@ export const practiceWords = {
     hold: 'On hold',
   },
   again: 'Log another set',
+  held: 'This drill rests while your practice is on hold.',
   entriesTitle: 'Logged so far',
   entry: (clean: number, balls: number) => `${clean} of ${balls} clean`,
   entryFilmed: 'filmed',

@@ -28,7 +28,7 @@ export const drillWords = {
   steps: 'How to do it',
   build: 'Set it up',
   needs: 'You need',
-  overCorrection: 'What may go wrong and is fine',
+  overCorrection: 'What may go wrong',
   overCorrectionLead: 'Thin is fine: it works.',
   dose: 'How much',
   doseText: (minutes: number, balls: number, weekly: number) =>

@@ -45,7 +45,7 @@ export function PracticeLog({ programme, onLogged }: Props) {
     );
   }
   if (programme.status !== 'open') {
-    return programme.holdReason === null ? null : <p className="notice safety">{programme.holdReason}</p>;
+    return programme.status === 'held' ? <p className="notice safety">{practiceWords.held}</p> : null;
   }
   return (
     <section id="practice" className="stack" aria-labelledby="practice-title">

@@ -21,7 +21,7 @@ export function ProgrammeBlock({ programme, onLogged, hand }: Props) {
         </p>
         <h2 id="programme-title">{drill.name}</h2>
         <p>{drill.purpose}</p>
-        {nextCheckIn !== null && (
+        {nextCheckIn !== null && programme.status === 'open' && (
           <p className="small">
             {homeWords.checkIn[nextCheckIn.asks]}: <When at={nextCheckIn.dueAt} as="day" />
           </p>

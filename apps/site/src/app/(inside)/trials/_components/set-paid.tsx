@@ -46,7 +46,10 @@ export function SetPaid({ student, onPaid }: Props) {
     );
   }
   return (
-    <fieldset className="notice stack tight" onKeyDown={(event) => event.key === 'Escape' && back()}>
+    <fieldset
+      className={`notice stack tight ${styles.asking}`}
+      onKeyDown={(event) => event.key === 'Escape' && back()}
+    >
       <legend className={styles.ask}>{trialsWords.confirm(student.name)}</legend>
       <label className="field">
         <span>{trialsWords.reason}</span>
