@@ -66,7 +66,7 @@ describe('a remote lesson', () => {
       } else await route.continue();
     });
     await onPhone.getByLabel('Choose the video').setInputFiles(clipFile('hang-back'));
-    await onPhone.getByRole('button', { name: 'Go on' }).click();
+    await onPhone.getByRole('button', { name: 'Go on', exact: true }).click();
 
     for (const [button, times] of [
       ['Ground first', 6],
@@ -84,7 +84,7 @@ describe('a remote lesson', () => {
     // What was typed survives a reload in mid-form.
     await onPhone.reload();
     await onPhone.getByText('10 balls are tapped').first().waitFor();
-    await onPhone.getByRole('button', { name: 'Go on' }).click();
+    await onPhone.getByRole('button', { name: 'Go on', exact: true }).click();
 
     await onPhone.getByLabel('A word for your coach').fill('The mat comes first, every second ball.');
     await onPhone.getByLabel('No, or no more than usual').check();
@@ -151,7 +151,7 @@ describe('a remote lesson', () => {
         timeout: 10_000,
       },
     );
-    expect(await causes.getByRole('listitem').first().innerText()).toMatch(/strong sign/i);
+    expect(await causes.getByRole('listitem').first().textContent()).toMatch(/strong sign/i);
     const measured = atDesk.getByRole('region', { name: 'Measured' });
     expect(await measured.getByRole('listitem').count()).toBeGreaterThanOrEqual(8);
     await expectAccessible(atDesk);
@@ -184,7 +184,7 @@ describe('a remote lesson', () => {
     await onPhone.waitForURL(`${url}/replies/**`);
     await onPhone.getByRole('heading', { level: 1 }).waitFor();
     // A right-hander reads left and right, never lead and trail.
-    const read = await onPhone.getByRole('main').innerText();
+    const read = await onPhone.getByRole('main').textContent();
     expect(read).toMatch(/\bleft\b/);
     expect(read).not.toMatch(/\b(lead|trail)\b/);
     expect(read).toMatch(/Stop if anything hurts/);
@@ -228,7 +228,7 @@ describe('a remote lesson', () => {
     await page.goto(`${url}/students?standing=paid`);
     await page.getByRole('link', { name }).click();
     await page.waitForURL(`${url}/students/**`);
-    const history = await page.getByRole('main').innerText();
+    const history = await page.getByRole('main').textContent();
     expect(history).toContain('On trial to paid');
     await expectAccessible(page);
     await keepPictures(page, 'student');
