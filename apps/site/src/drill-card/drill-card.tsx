@@ -15,9 +15,11 @@ const bringsThin = (overCorrection: string): boolean => /^thin\b/i.test(overCorr
 export function DrillCard({ programme, hand }: { programme: Programme; hand: PlayingHand }) {
   const { drill, weeklyMinutes } = programme;
   return (
-    <section id="drill-card" aria-labelledby="drill-name" className={styles.card}>
+    <section id="drill-card" aria-labelledby="drill-kind drill-name" className={styles.card}>
       <div className="stack tight">
-        <p className="soft small">{drillWords.card}</p>
+        <p id="drill-kind" className="soft small">
+          {drillWords.card}
+        </p>
         <h2 id="drill-name">{drill.name}</h2>
         <p>{drill.purpose}</p>
         <p className={styles.feel}>
