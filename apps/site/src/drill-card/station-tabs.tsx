@@ -36,7 +36,7 @@ export function StationTabs({ stations, hand }: { stations: readonly Station[]; 
         ref={list}
         role="tablist"
         aria-label={stationWords.places}
-        className={`no-print ${styles.tabs}`}
+        className={styles.tabs}
         onKeyDown={move}
       >
         {stations.map((one, index) => (

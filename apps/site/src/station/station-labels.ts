@@ -1,3 +1,4 @@
+import { inLines } from '../words/in-lines.ts';
 import { type Box, overlap, type Placed } from './station-plan.ts';
 
 /** Words beside an object: its lines, the middle of the first baseline, and the box that they fill. */
@@ -13,17 +14,6 @@ const unitsPerLetter = 6.4;
 const lineUnits = 15;
 const mostLetters = 15;
 const gap = 6;
-
-/** Breaks words into lines of at most `letters`, a longer word staying whole. */
-export const inLines = (words: string, letters = mostLetters): readonly string[] => {
-  const lines: string[] = [];
-  for (const word of words.split(' ')) {
-    const last = lines.at(-1);
-    if (last === undefined || last.length + 1 + word.length > letters) lines.push(word);
-    else lines[lines.length - 1] = `${last} ${word}`;
-  }
-  return lines;
-};
 
 const boxAt = (u: number, v: number, width: number, height: number): Box => ({
   left: u - width / 2,
@@ -72,7 +62,7 @@ export const placeLabels = (all: readonly Placed[], taken: readonly Box[], sheet
     const words = placed.object.label;
     if (seen.has(words)) continue;
     seen.add(words);
-    const lines = inLines(words);
+    const lines = inLines(words, mostLetters);
     const width = Math.max(...lines.map((line) => line.length)) * unitsPerLetter;
     const height = lines.length * lineUnits;
     const choices = places(placed, width, height);

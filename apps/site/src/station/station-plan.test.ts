@@ -1,7 +1,7 @@
 import { drillById } from '@ballfirst/library/drills';
 import { expect, it } from 'vitest';
 import { centimetres, stationDistances } from './station-distances.ts';
-import { inLines, placeLabels } from './station-labels.ts';
+import { placeLabels } from './station-labels.ts';
 import { overlap, placeObject, type StationObject, unitsPerMm } from './station-plan.ts';
 
 const objectsOf = (drillId: string, place: string): readonly StationObject[] => {
@@ -59,7 +59,3 @@ it.each(['flat-towel', 'ball-fence', 'past-the-line', 'line-brush', 'lead-side-s
     }
   },
 );
-
-it('breaks words into short lines', () => {
-  expect(inLines('towel, flat, 15 cm behind the ball')).toEqual(['towel, flat, 15', 'cm behind the', 'ball']);
-});

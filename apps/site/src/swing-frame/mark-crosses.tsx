@@ -1,4 +1,4 @@
-import { type Marked, markLabels } from './mark-labels.ts';
+import { lineOfSize, type Marked, markLabels } from './mark-labels.ts';
 import styles from './swing-frame.module.css';
 
 type Props = { marks: readonly Marked[]; widthPx: number; heightPx: number };
@@ -15,23 +15,29 @@ export function MarkCrosses({ marks, widthPx, heightPx }: Props) {
       viewBox={`0 0 ${widthPx} ${heightPx}`}
       preserveAspectRatio="xMidYMid meet"
     >
-      {markLabels(marks, { widthPx, heightPx }, size).map(({ point, name, x, y, labelX, labelY, anchor }) => {
-        const cross = `M${x - arm} ${y}H${x - gap}M${x + gap} ${y}H${x + arm}M${x} ${y - arm}V${y - gap}M${x} ${y + gap}V${y + arm}`;
-        return (
-          <g key={name}>
-            <path d={cross} className={styles.halo} strokeWidth={size * 0.28} />
-            <path
-              d={cross}
-              className={styles.cross}
-              strokeWidth={size * 0.12}
-              {...(point.startsWith('trail-') && { strokeDasharray: `${size * 0.2} ${size * 0.12}` })}
-            />
-            <text x={labelX} y={labelY} textAnchor={anchor} fontSize={size} strokeWidth={size * 0.24}>
-              {name}
-            </text>
-          </g>
-        );
-      })}
+      {markLabels(marks, { widthPx, heightPx }, size).map(
+        ({ point, name, lines, x, y, labelX, labelY, anchor }) => {
+          const cross = `M${x - arm} ${y}H${x - gap}M${x + gap} ${y}H${x + arm}M${x} ${y - arm}V${y - gap}M${x} ${y + gap}V${y + arm}`;
+          return (
+            <g key={name}>
+              <path d={cross} className={styles.halo} strokeWidth={size * 0.3} />
+              <path
+                d={cross}
+                className={styles.cross}
+                strokeWidth={size * 0.13}
+                {...(point.startsWith('trail-') && { strokeDasharray: `${size * 0.2} ${size * 0.12}` })}
+              />
+              <text y={labelY} textAnchor={anchor} fontSize={size} strokeWidth={size * 0.2}>
+                {lines.map((line, index) => (
+                  <tspan key={line} x={labelX} {...(index > 0 && { dy: size * lineOfSize })}>
+                    {line}
+                  </tspan>
+                ))}
+              </text>
+            </g>
+          );
+        },
+      )}
     </svg>
   );
 }

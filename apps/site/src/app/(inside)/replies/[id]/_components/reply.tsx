@@ -35,7 +35,7 @@ export function Reply({ reply, hand, isReader }: Props) {
           <div>
             {first !== undefined && <SwingPlayer rendition={first.rendition} poster={first.poster} />}
             {programme !== null && (
-              <a href="#drill-card" className={`no-print ${styles.toDrill}`}>
+              <a href="#drill-card" className={styles.toDrill}>
                 {replyWords.toDrill(programme.drill.name)}
               </a>
             )}
