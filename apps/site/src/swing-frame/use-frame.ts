@@ -15,13 +15,12 @@ export const useFrame = (
   useEffect(() => {
     const target = canvas.current;
     if (target === null) return;
-    let gone = false;
-    drawFrame(target, rendition, timeS)
-      .then((drawn) => !gone && setState(drawn ? 'drawn' : 'player'))
-      .catch(() => !gone && setState('player'));
-    return () => {
-      gone = true;
-    };
+    const wanted = new AbortController();
+    const gone = () => wanted.signal.aborted;
+    drawFrame(target, rendition, timeS, wanted.signal)
+      .then((drawn) => !gone() && setState(drawn ? 'drawn' : 'player'))
+      .catch(() => !gone() && setState('player'));
+    return () => wanted.abort();
   }, [rendition, timeS]);
   return { canvas, state, failed: () => setState('failed') };
 };
