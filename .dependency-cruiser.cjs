@@ -9,7 +9,17 @@ const may = {
   progress: ['numbers', 'calendar', 'library'],
   contracts: ['numbers', 'calendar', 'swing', 'library', 'diagnosis', 'practice', 'progress'],
   db: ['contracts'],
-  services: ['numbers', 'calendar', 'swing', 'library', 'diagnosis', 'practice', 'progress', 'contracts', 'db'],
+  services: [
+    'numbers',
+    'calendar',
+    'swing',
+    'library',
+    'diagnosis',
+    'practice',
+    'progress',
+    'contracts',
+    'db',
+  ],
   edges: ['contracts', 'services'],
   media: ['contracts', 'services'],
   demo: ['numbers', 'calendar', 'library', 'contracts', 'db', 'services'],
@@ -21,12 +31,16 @@ const mayApp = {
   site: ['numbers', 'calendar', 'swing', 'library', 'diagnosis', 'practice', 'progress', 'contracts'],
   cli: ['calendar', 'contracts', 'db', 'services', 'edges', 'demo'],
 };
-const test = '\\.test\\.tsx?$';
+// Tests and what only tests use.
+const test = '(\\.test\\.tsx?$|/src/testing/)';
 const arrow = (folder, name, allowed) => ({
   name: `arrows-of-${name}`,
   severity: 'error',
   from: { path: `^${folder}/${name}/`, pathNot: test },
-  to: { path: '^(apps|packages)/', pathNot: `^(${folder}/${name}|packages/(${['-', ...allowed].join('|')}))/` },
+  to: {
+    path: '^(apps|packages)/',
+    pathNot: `^(${folder}/${name}|packages/(${['-', ...allowed].join('|')}))/`,
+  },
 });
 const pure = '^packages/(numbers|calendar|swing|library|diagnosis|practice|progress|contracts)/src';
 
@@ -64,9 +78,13 @@ module.exports = {
   ],
   options: {
     doNotFollow: { path: 'node_modules' },
-    exclude: { path: '(generated|\\.next|dist)/' },
+    exclude: { path: '((generated|\\.next|dist)/|next-env\\.d\\.ts$)' },
     tsPreCompilationDeps: true,
     tsConfig: { fileName: 'tsconfig.base.json' },
-    enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['import', 'node', 'default'], extensions: ['.ts', '.tsx', '.js', '.mjs', '.cjs'] },
+    enhancedResolveOptions: {
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'node', 'default'],
+      extensions: ['.ts', '.tsx', '.js', '.mjs', '.cjs'],
+    },
   },
 };
