@@ -16,6 +16,7 @@ const needs = /** @type {const} */ ({
   bench: ['client', 'cli', 'api', 'worker', 'site'],
   build: ['client', 'cli', 'api', 'worker', 'site'],
   verify: ['client', 'cli'],
+  migrate: ['client', 'cli'],
 });
 
 /**

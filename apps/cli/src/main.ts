@@ -1,4 +1,5 @@
 import { bench } from './bench/bench.ts';
+import { migrate } from './database/migrate.ts';
 import { Sentence } from './sentence.ts';
 import { start } from './start/start.ts';
 import { test } from './test-run/test.ts';
@@ -23,6 +24,8 @@ export async function main({ root, command, args }: Call): Promise<number> {
 
 async function run(root: string, command: string, args: readonly string[]): Promise<number> {
   switch (command) {
+    case 'migrate':
+      return migrate(root, process.env);
     case 'start':
       return start(root, args);
     case 'test':
