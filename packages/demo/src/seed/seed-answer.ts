@@ -4,10 +4,12 @@ import { claimSubmission } from '@ballfirst/services/inbox/claim-submission';
 import { logPractice } from '@ballfirst/services/practice/log-practice';
 import { markReplyRead } from '@ballfirst/services/practice/mark-reply-read';
 import { chooseDiagnosis } from '@ballfirst/services/review/choose-diagnosis';
+import { saveMarks } from '@ballfirst/services/review/save-marks';
 import { saveReply } from '@ballfirst/services/review/save-reply';
 import { sendReply } from '@ballfirst/services/review/send-reply';
 import type { Truth } from '../golfer/truth.ts';
 import { contextOf, type Member } from './at-time.ts';
+import { marksOf } from './marks-of.ts';
 import type { SwingLine } from './swings.ts';
 
 type Answered = NonNullable<SwingLine['answered']>;
@@ -30,6 +32,8 @@ export const seedAnswer = async (
   const ctx = contextOf(resources, coach, at);
   const id = swing.submissionId;
   await claimSubmission({ ctx, input: { id } });
+  const marks = marksOf(truth);
+  await saveMarks({ ctx, input: { id, clipId: swing.clipId, version: 0, marks, observations: [] } });
   await chooseDiagnosis({ ctx, input: { id, fault: 'fat', cause: answer.cause, setUpTicks: [] } });
   const frame = (position: 'address' | 'top' | 'lead-arm-parallel-down', caption: string) => ({
     clipId: swing.clipId,
