@@ -1,6 +1,5 @@
 import { bench } from './bench/bench.ts';
 import { migrate } from './database/migrate.ts';
-import { showOwnWarnings } from './own-warnings.ts';
 import { Sentence } from './sentence.ts';
 import { start } from './start/start.ts';
 import { test } from './test-run/test.ts';
@@ -14,7 +13,6 @@ export type Call = { readonly root: string; readonly command: string; readonly a
  * @returns exit code
  */
 export async function main({ root, command, args }: Call): Promise<number> {
-  showOwnWarnings();
   try {
     return await run(root, command, args);
   } catch (error) {

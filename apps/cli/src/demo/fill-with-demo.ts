@@ -19,7 +19,10 @@ export async function fillWithDemo(
   const { seedDemo } = await import('@ballfirst/demo/seed/seed-demo');
   // Prisma loads relations side by side on one connection, about which pg 8 warns in the middle of our lines.
   process.noDeprecation = true;
-  const db = openDatabase({ url: appUrl, applicationName: 'ballfirst demo' });
+  // A demo cut off half-way is thrown away: no commit of it waits for the disk, and the last one of all takes them along.
+  const url = new URL(appUrl);
+  url.searchParams.set('options', '-c synchronous_commit=off');
+  const db = openDatabase({ url: url.toString(), applicationName: 'ballfirst demo' });
   try {
     // Only a database known to be empty may be thrown away by the next start.
     if ((await listAcademies(db)).length > 0) return null;

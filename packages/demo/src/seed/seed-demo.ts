@@ -2,7 +2,7 @@ import { listAcademies } from '@ballfirst/db/crossings/list-academies';
 import type { Resources } from '@ballfirst/services/context';
 import { hashPassword } from '@ballfirst/services/identity/password';
 import { changeStanding } from '@ballfirst/services/students/change-standing';
-import { academies, demoPassword } from './academies.ts';
+import { type AcademyLine, academies, demoPassword } from './academies.ts';
 import { contextOf, hoursBefore, type Member } from './at-time.ts';
 import { seedAcademy } from './seed-academy.ts';
 import { seedAnswer } from './seed-answer.ts';
@@ -34,40 +34,47 @@ export const seedDemo = async (given: {
   if ((await listAcademies(resources.db)).length > 0) return null;
   const now = resources.clock.now();
   const passwordHash = await hashPassword(demoPassword);
-  const demo: DemoAcademy[] = [];
-  for (const academy of academies) {
-    const { academyId, staff } = await seedAcademy(
-      resources,
-      academy,
-      passwordHash,
-      hoursBefore(now, 100 * 24),
-    );
-    const people: DemoPerson[] = academy.staff.map(({ role, name, email }) => ({
-      role,
-      name,
-      email,
-      password: demoPassword,
-    }));
-    const students = new Map<string, Member>();
-    for (const student of studentsOf[academy.slug] ?? []) {
-      const member = await seedStudent(resources, { academyId, academy, student, passwordHash, now });
-      students.set(student.key, member);
-      people.push({ role: 'student', name: member.name, email: member.email, password: demoPassword });
-    }
-    const lines = studentsOf[academy.slug] ?? [];
-    const story = [
-      ...swingSteps(resources, clipsFolder, academy.slug, students, staff, now),
-      ...standingSteps(resources, staff, students, lines, now),
-    ];
-    // In the order in which it happened: what a swing weighs depends on the standing of that day.
-    for (const step of story.sort((one, other) => other.hoursAgo - one.hoursAgo)) await step.run();
-    demo.push({ id: academyId, slug: academy.slug, name: academy.name, people });
-  }
+  const demo = await Promise.all(
+    academies.map((academy) => seedOne({ resources, clipsFolder, academy, passwordHash, now })),
+  );
   await settlePast(resources, now);
   return demo;
 };
 
-type Step = { readonly hoursAgo: number; readonly run: () => Promise<void> };
+/** One academy with its people and their stories, all students at once. */
+const seedOne = async (given: {
+  resources: Resources;
+  clipsFolder: string;
+  academy: AcademyLine;
+  passwordHash: string;
+  now: Date;
+}): Promise<DemoAcademy> => {
+  const { resources, clipsFolder, academy, passwordHash, now } = given;
+  const lines = studentsOf[academy.slug] ?? [];
+  const openedAt = hoursBefore(now, 100 * 24);
+  const { academyId, staff } = await seedAcademy(resources, academy, passwordHash, openedAt);
+  const members = await Promise.all(
+    lines.map((student) => seedStudent(resources, { academyId, academy, student, passwordHash, now })),
+  );
+  const students = new Map<string, Member>(lines.map(({ key }, index) => [key, members[index] as Member]));
+  const story = [
+    ...swingSteps(resources, clipsFolder, academy.slug, students, staff, now),
+    ...standingSteps(resources, staff, students, lines, now),
+  ];
+  await Promise.all(lines.map(({ key }) => live(story.filter((step) => step.student === key))));
+  const people: DemoPerson[] = [
+    ...academy.staff,
+    ...members.map(({ name, email }) => ({ role: 'student' as const, name, email })),
+  ].map(({ role, name, email }) => ({ role, name, email, password: demoPassword }));
+  return { id: academyId, slug: academy.slug, name: academy.name, people };
+};
+
+type Step = { readonly student: string; readonly hoursAgo: number; readonly run: () => Promise<void> };
+
+/** One student's story in the order in which it happened: what a swing weighs depends on the standing of that day. */
+const live = async (story: readonly Step[]): Promise<void> => {
+  for (const step of story.toSorted((one, other) => other.hoursAgo - one.hoursAgo)) await step.run();
+};
 
 const swingSteps = (
   resources: Resources,
@@ -80,6 +87,7 @@ const swingSteps = (
   swings
     .filter((it) => it.academy === slug)
     .map((line) => ({
+      student: line.student,
       hoursAgo: line.hoursAgo,
       run: async () => {
         const student = students.get(line.student);
@@ -112,6 +120,7 @@ const standingSteps = (
   const manager = [...staff.values()].find((it) => it.role === 'manager');
   if (!manager) throw new Error('A demo academy has no manager.');
   const change = (line: StudentLine, to: StudentLine['standing'], hoursAgo: number): Step => ({
+    student: line.key,
     hoursAgo,
     run: async () => {
       const studentId = students.get(line.key)?.studentId;
