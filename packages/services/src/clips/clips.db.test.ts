@@ -154,7 +154,7 @@ describe('preparing', () => {
     const right = await addClip({ ctx, input: { id, clipId: next.id } });
     expect(right.status).toBe('waiting');
     expect(right.clips.map((clip) => clip.id)).toEqual([next.id]);
-    await expect(addClip({ ctx, input: { id, clipId } })).rejects.toMatchObject({ code: 'clip-not-yours' });
+    await expect(addClip({ ctx, input: { id, clipId } })).rejects.toMatchObject({ code: 'wrong-state' });
   });
 });
 

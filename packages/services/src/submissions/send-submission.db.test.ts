@@ -15,6 +15,7 @@ import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { acknowledgePain } from '../inbox/acknowledge-pain.ts';
 import { readInbox } from '../inbox/read-inbox.ts';
 import type { Input } from '../operation-types.ts';
+import { addClip } from './add-clip.ts';
 import { sendSubmission } from './send-submission.ts';
 
 let test: TestDatabase;
@@ -47,7 +48,12 @@ const told = (clipId: string, given: Partial<Told> = {}): Told => ({
 const filmed = async (given: Parameters<typeof createStudent>[1] = {}, status = 'ready') => {
   const student = await createStudent(test.db, given);
   const { academyId, id: studentId } = student;
-  const clip = await createClip(test.db, { academyId, studentId, status });
+  const clip = await createClip(test.db, {
+    academyId,
+    studentId,
+    status,
+    ...(status === 'refused' ? { refusal: 'not_video' } : {}),
+  });
   return { student, clip, ctx: actingStudent(world, student) };
 };
 
@@ -63,6 +69,22 @@ describe('sending a swing', () => {
     const uploading = await filmed({}, 'uploading');
     const sent = await sendSubmission({ ctx: uploading.ctx, input: told(uploading.clip.id) });
     expect(sent).toMatchObject({ status: 'preparing', clips: [{ submissionId: sent.id }], replyId: null });
+  });
+
+  it('arrives with a clip that was refused while the form was filled in, and asks for another', async () => {
+    const { ctx, clip } = await filmed({}, 'refused');
+    const sent = await sendSubmission({ ctx, input: told(clip.id) });
+    expect(sent).toMatchObject({ status: 'needs-clip', note: 'The ground comes first.' });
+    const { student } = await filmed({ academyId: ctx.academyId });
+    const { academyId } = ctx;
+    const foreign = await createClip(test.db, { academyId, studentId: student.id });
+    await expect(addClip({ ctx, input: { id: sent.id, clipId: foreign.id } })).rejects.toMatchObject({
+      code: 'clip-not-yours',
+    });
+    const own = await createClip(test.db, { academyId, studentId: clip.studentId });
+    expect(await addClip({ ctx, input: { id: sent.id, clipId: own.id } })).toMatchObject({
+      status: 'waiting',
+    });
   });
 
   it('promises in working hours and goes ahead of its promise by what the fault costs', async () => {

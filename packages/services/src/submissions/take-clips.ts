@@ -4,7 +4,8 @@ import { lockClip } from '../clips/lock-clip.ts';
 import type { Context } from '../context.ts';
 import type { ClipRow } from '../rows.ts';
 
-const sendable = new Set(['uploading', 'uploaded', 'preparing', 'ready']);
+/** One refused while the form was filled in is taken too: what was typed arrives, and the reason stands beside it. */
+const sendable = new Set(['uploading', 'uploaded', 'preparing', 'ready', 'refused']);
 
 /** One of the student's own clips that is free to send, locked. @throws ProblemError clip-not-yours */
 export const takeClip = async (tx: Tx, ctx: Context, studentId: string, id: string): Promise<ClipRow> => {
