@@ -1,5 +1,6 @@
 import { spawnSync } from 'node:child_process';
-import { chmodSync, cpSync, existsSync, mkdtempSync, renameSync, statSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { chmodSync, cpSync, existsSync, mkdtempSync, readFileSync, renameSync, statSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { Sentence } from '../sentence.ts';
@@ -42,11 +43,8 @@ function canRun(program: string, user: ServerUser): boolean {
  * enter and only root may write.
  */
 function copyWithinReach(native: string): string {
-  const stamp = Math.round(statSync(join(native, 'bin', 'postgres')).mtimeMs).toString(36);
-  const shared = join(
-    '/var/tmp',
-    `ballfirst-postgres-${stamp}-${statSync(join(native, 'bin', 'postgres')).size}`,
-  );
+  const program = readFileSync(join(native, 'bin', 'postgres'));
+  const shared = `/var/tmp/ballfirst-postgres-${createHash('sha256').update(program).digest('hex').slice(0, 16)}`;
   const there = statSync(shared, { throwIfNoEntry: false });
   if (there !== undefined && there.uid === 0 && (there.mode & 0o022) === 0) return shared;
   const made = mkdtempSync(`${shared}-`);
