@@ -15,7 +15,8 @@ export const createProcessGauges = () => {
         gauge(
           'ballfirst_event_loop_delay_p99_seconds',
           'Lateness of the event loop.',
-          delay.percentile(99) / 1e9,
+          // Before the first sample it is no number; below a microsecond it is nothing.
+          Number((delay.percentile(99) / 1e9 || 0).toFixed(6)),
         ),
         gauge('ballfirst_database_connections', 'Connections open.', parts.database.total),
         gauge('ballfirst_database_connections_idle', 'Of these idle.', parts.database.idle),
