@@ -3,16 +3,11 @@ import { createReadStream } from 'node:fs';
 import { mkdir, open, rename, rm, stat } from 'node:fs/promises';
 import path from 'node:path';
 import type { Blobs } from '@ballfirst/services/ports';
+import { partsOfKey } from './blob-key.ts';
 import { syncFolder } from './sync-folder.ts';
 
-const part = /^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$/;
-
 /** The path of a key under the root. @throws RangeError for a key that could leave it */
-const pathUnder = (root: string, key: string): string => {
-  const parts = key.split('/');
-  if (parts.length > 8 || !parts.every((it) => part.test(it))) throw new RangeError('Not a key for a file.');
-  return path.join(root, ...parts);
-};
+const pathUnder = (root: string, key: string): string => path.join(root, ...partsOfKey(key));
 
 const missing = (error: unknown): boolean =>
   error instanceof Error && 'code' in error && error.code === 'ENOENT';
