@@ -1,5 +1,6 @@
 import type { EventKind } from '@ballfirst/contracts/events';
 import type { Job } from './job.ts';
+import { countCorrected } from './jobs/count-corrected.ts';
 import { endTrials } from './jobs/end-trials.ts';
 import { expireUploads } from './jobs/expire-uploads.ts';
 import { lapseClaims } from './jobs/lapse-claims.ts';
@@ -33,6 +34,7 @@ const eventJobs = [
   scheduleFirstCheckIn,
   rollUpPractice,
   rollUpSubmission,
+  countCorrected,
 ] as const;
 
 /** What runs at every tick, whatever happened. */

@@ -7,9 +7,12 @@ import { Id, Standing } from './words.ts';
  */
 export const events = {
   'student.joined': z.object({ studentId: Id }),
+  'reset.asked': z.object({ membershipId: Id }),
+  'invitation.made': z.object({ invitationId: Id }),
   'clip.uploaded': z.object({ clipId: Id }),
   'clip.prepared': z.object({ clipId: Id }),
   'submission.sent': z.object({ submissionId: Id }),
+  'submission.corrected': z.object({ submissionId: Id }),
   'submission.claimed': z.object({ submissionId: Id }),
   'submission.film-again': z.object({ submissionId: Id }),
   'reply.sent': z.object({ replyId: Id }),

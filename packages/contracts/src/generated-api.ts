@@ -120,6 +120,86 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/password/forgotten": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Ask for a letter with a link to a new password. The answer is the same whether the address is known.
+         * @description For: anyone.
+         */
+        post: operations["askReset"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/password/reset": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Choose a new password with the link of a letter: every session ends, and a new one begins here.
+         * @description For: anyone.
+         */
+        post: operations["resetPassword"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/invitations/read": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * What the link of an invitation offers. A POST, so that the link stands in no address and no log.
+         * @description For: anyone.
+         */
+        post: operations["readInvitation"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/invitations/accept": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Join the staff of an academy with the link of an invitation; signs in.
+         * @description For: anyone.
+         */
+        post: operations["acceptInvitation"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/submissions": {
         parameters: {
             query?: never;
@@ -161,7 +241,11 @@ export interface paths {
         delete?: never;
         options?: never;
         head?: never;
-        patch?: never;
+        /**
+         * Put right how a swing was sent: its student until it is answered, or the coach who has claimed it.
+         * @description For: student, coach, manager.
+         */
+        patch: operations["correctSubmission"];
         trace?: never;
     };
     "/api/submissions/{id}/clips": {
@@ -632,6 +716,86 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/staff": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Coaches and managers, and the invitations that are still open.
+         * @description For: manager.
+         */
+        get: operations["listStaff"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/staff/invitations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Invite a coach or a manager by mail; inviting an address again sends a new link and voids the old one.
+         * @description For: manager.
+         */
+        post: operations["inviteStaff"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/staff/invitations/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /**
+         * Take an invitation back: its link stops working.
+         * @description For: manager.
+         */
+        delete: operations["revokeInvitation"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/staff/members/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /**
+         * End the membership of a coach or manager; claims are given back. The last manager stays.
+         * @description For: manager.
+         */
+        delete: operations["endStaff"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
 }
 export type webhooks = Record<string, never>;
 export interface components {
@@ -861,7 +1025,7 @@ export interface components {
             /** @enum {string} */
             position: "address" | "shaft-parallel-back" | "lead-arm-parallel-back" | "top" | "lead-arm-parallel-down" | "shaft-parallel-down" | "impact" | "shaft-parallel-through" | "finish";
             /** @enum {string} */
-            point: "ball" | "lead-heel" | "trail-heel" | "lead-ankle" | "trail-ankle" | "hip-middle" | "neck-base" | "head-centre" | "lead-shoulder" | "lead-wrist" | "grip-end" | "clubhead" | "shaft-mid" | "lead-thigh-inside" | "seat-line" | "toe-line" | "hands" | "target-stick";
+            point: "ball" | "lead-heel" | "trail-heel" | "lead-ankle" | "trail-ankle" | "hip-middle" | "neck-base" | "head-centre" | "lead-shoulder" | "lead-elbow" | "lead-wrist" | "grip-end" | "clubhead" | "shaft-mid" | "lead-thigh-inside" | "thigh-front" | "seat-line" | "toe-line" | "hands" | "target-stick" | "target-stick-ahead";
             frame: number;
             x: number;
             y: number;
@@ -945,7 +1109,7 @@ export interface components {
             title: string;
             status: number;
             /** @enum {string} */
-            code: "bad-request" | "not-signed-in" | "wrong-sign-in" | "choose-academy" | "not-allowed" | "wrong-origin" | "consent-missing" | "not-found" | "already-claimed" | "not-claimed" | "already-answered" | "already-a-member" | "wrong-state" | "same-key-at-work" | "changed-meanwhile" | "too-large" | "key-used-otherwise" | "tally-over-total" | "tally-empty" | "clip-not-yours" | "clip-missing" | "mark-outside-frame" | "standing-not-possible" | "practice-not-possible" | "practice-held" | "precondition-missing" | "too-many-tries" | "unexpected" | "busy";
+            code: "bad-request" | "not-signed-in" | "wrong-sign-in" | "choose-academy" | "not-allowed" | "wrong-origin" | "consent-missing" | "not-found" | "link-used-up" | "last-manager" | "already-claimed" | "not-claimed" | "already-answered" | "already-a-member" | "wrong-state" | "same-key-at-work" | "changed-meanwhile" | "too-large" | "key-used-otherwise" | "tally-over-total" | "tally-empty" | "clip-not-yours" | "clip-missing" | "mark-outside-frame" | "standing-not-possible" | "practice-not-possible" | "practice-held" | "precondition-missing" | "too-many-tries" | "unexpected" | "busy";
             detail: string;
             requestId: string;
             fields?: {
@@ -1607,6 +1771,193 @@ export interface operations {
             };
         };
     };
+    askReset: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    /** Format: email */
+                    email: string;
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    resetPassword: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    token: string;
+                    password: string;
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Me"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readInvitation: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    token: string;
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        academyName: string;
+                        name: string;
+                        email: string;
+                        /** @enum {string} */
+                        role: "coach" | "manager";
+                        known: boolean;
+                        /** Format: date-time */
+                        expiresAt: string;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    acceptInvitation: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    token: string;
+                    name: string;
+                    password: string;
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Me"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     listSubmissions: {
         parameters: {
             query?: {
@@ -1782,6 +2133,122 @@ export interface operations {
             };
             /** @description Nothing here for you. */
             404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    correctSubmission: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description The version that was changed, in quotes: the ETag. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    /** @enum {string} */
+                    club?: "driver" | "fairway" | "hybrid" | "5-iron" | "6-iron" | "7-iron" | "8-iron" | "9-iron" | "wedge";
+                    /** @enum {string} */
+                    lie?: "tee" | "mat" | "fairway" | "rough" | "sand" | "slope" | "net";
+                    /** @enum {string} */
+                    hand?: "right" | "left";
+                    tally?: components["schemas"]["Tally"];
+                    /** @enum {string} */
+                    startLine?: "left" | "straight" | "right" | "cannot-see";
+                    /** @enum {string} */
+                    curve?: "left" | "none" | "right" | "cannot-see";
+                    /** @enum {string} */
+                    typical?: "usual" | "best" | "unsure";
+                    clips?: {
+                        /** Format: uuid */
+                        id: string;
+                        /** @enum {string} */
+                        view?: "face-on" | "down-the-line";
+                        /** @enum {string} */
+                        swingLength?: "rehearsal" | "hip-high" | "three-quarter" | "full";
+                    }[];
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    /** @description The version now. */
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Submission"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Changed since. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description If-Match is missing. */
+            428: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -3565,6 +4032,290 @@ export interface operations {
             };
             /** @description Not for this role. */
             403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listStaff: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        members: {
+                            /** Format: uuid */
+                            id: string;
+                            name: string;
+                            email: string;
+                            /** @enum {string} */
+                            role: "coach" | "manager";
+                            /** Format: date-time */
+                            since: string;
+                        }[];
+                        invitations: {
+                            /** Format: uuid */
+                            id: string;
+                            name: string;
+                            email: string;
+                            /** @enum {string} */
+                            role: "coach" | "manager";
+                            by: string;
+                            /** Format: date-time */
+                            createdAt: string;
+                            /** Format: date-time */
+                            expiresAt: string;
+                            expired: boolean;
+                        }[];
+                    };
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    inviteStaff: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description A fresh UUID for each thing made; the same when retried. */
+                "Idempotency-Key": string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    name: string;
+                    /** Format: email */
+                    email: string;
+                    /** @enum {string} */
+                    role: "coach" | "manager";
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        /** Format: uuid */
+                        id: string;
+                        name: string;
+                        email: string;
+                        /** @enum {string} */
+                        role: "coach" | "manager";
+                        by: string;
+                        /** Format: date-time */
+                        createdAt: string;
+                        /** Format: date-time */
+                        expiresAt: string;
+                        expired: boolean;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    revokeInvitation: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    endStaff: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
                 headers: {
                     [name: string]: unknown;
                 };

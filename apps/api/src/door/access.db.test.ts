@@ -85,6 +85,7 @@ const bodies = (): Record<string, unknown> => ({
   signOut: { everywhere: false },
   chooseAcademy: { academyId: randomUUID() },
   sendSubmission: { ...swing, clipIds: [ids.clipId], note: '', pain: 'none', painNote: '', checkInId: null },
+  correctSubmission: { club: 'wedge' },
   addClip: { clipId: ids.clipId },
   askToFilmAgain: { reason: 'too-dark' },
   saveMarks: { marks: [], observations: [] },

@@ -1,4 +1,5 @@
 import { addClip } from '@ballfirst/services/submissions/add-clip';
+import { correctSubmission } from '@ballfirst/services/submissions/correct-submission';
 import { listSubmissions } from '@ballfirst/services/submissions/list-submissions';
 import { readClip } from '@ballfirst/services/submissions/read-clip';
 import { readSubmission } from '@ballfirst/services/submissions/read-submission';
@@ -9,6 +10,7 @@ export const submissionsRoutes = (at: Mounting): void => {
   mount(at, 'sendSubmission', sendSubmission);
   mount(at, 'listSubmissions', listSubmissions);
   mount(at, 'readSubmission', readSubmission, (it) => it.version);
+  mount(at, 'correctSubmission', correctSubmission, (it) => it.version);
   mount(at, 'addClip', addClip);
   mount(at, 'readClip', readClip);
 };

@@ -1,17 +1,21 @@
+import * as accounts from './accounts.ts';
 import * as identity from './identity.ts';
 import * as inbox from './inbox.ts';
 import * as practice from './practice.ts';
 import * as review from './review.ts';
+import * as staff from './staff.ts';
 import * as students from './students.ts';
 import * as submissions from './submissions.ts';
 
 const { signIn, signOut, readMe, chooseAcademy, readAcademy, joinAcademy } = identity;
-const { sendSubmission, listSubmissions, readSubmission, addClip, readClip } = submissions;
+const { sendSubmission, listSubmissions, readSubmission, correctSubmission, addClip, readClip } = submissions;
 const { claimSubmission, releaseSubmission, acknowledgePain, askToFilmAgain } = submissions;
 const { readInbox } = inbox;
 const { openReview, readMarks, saveMarks, chooseDiagnosis, readDiagnosis, saveReply, sendReply } = review;
 const { readHome, readReply, markReplyRead, readProgramme, logPractice } = practice;
 const { listStudents, readStudent, changeStanding, readTrials, listMail, listDrills } = students;
+const { askReset, resetPassword, readInvitation, acceptInvitation } = accounts;
+const { listStaff, inviteStaff, revokeInvitation, endStaff } = staff;
 
 /** Every operation of the API, by id. */
 export const operations = {
@@ -21,9 +25,14 @@ export const operations = {
   chooseAcademy,
   readAcademy,
   joinAcademy,
+  askReset,
+  resetPassword,
+  readInvitation,
+  acceptInvitation,
   sendSubmission,
   listSubmissions,
   readSubmission,
+  correctSubmission,
   addClip,
   readClip,
   readInbox,
@@ -49,5 +58,9 @@ export const operations = {
   readTrials,
   listMail,
   listDrills,
+  listStaff,
+  inviteStaff,
+  revokeInvitation,
+  endStaff,
 } as const;
 export type OperationId = keyof typeof operations;

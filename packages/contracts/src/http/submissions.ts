@@ -108,6 +108,24 @@ export const NewSubmission = z.object({
   checkInId: Id.nullable(),
 });
 
+/** What can be put right after sending; what is left out stays as it is. Pain is never taken back here. */
+export const Correction = z.object({
+  club: Club.exactOptional(),
+  lie: Lie.exactOptional(),
+  /** The student's own hand: every swing of the student that is not answered yet is read with it. */
+  hand: Hand.exactOptional(),
+  tally: Tally.exactOptional(),
+  startLine: StartLine.exactOptional(),
+  curve: Curve.exactOptional(),
+  typical: Typical.exactOptional(),
+  clips: z
+    .array(z.object({ id: Id, view: View.exactOptional(), swingLength: SwingLength.exactOptional() }))
+    .min(1)
+    .max(3)
+    .exactOptional(),
+});
+export type Correction = z.infer<typeof Correction>;
+
 export const idParam = z.object({ id: Id });
 const page = z.object({
   after: Cursor.optional(),
@@ -147,6 +165,20 @@ export const readSubmission = operation({
   summary: 'One submission with its clips.',
   params: idParam,
   reply: Submission,
+});
+export const correctSubmission = operation({
+  id: 'correctSubmission',
+  method: 'PATCH',
+  path: '/api/submissions/{id}',
+  tag: 'submissions',
+  who: ['student', 'coach', 'manager'],
+  status: 200,
+  summary:
+    'Put right how a swing was sent: its student until it is answered, or the coach who has claimed it.',
+  params: idParam,
+  body: Correction,
+  reply: Submission,
+  guarded: true,
 });
 export const addClip = operation({
   id: 'addClip',

@@ -13,6 +13,8 @@ export type TriageFacts = {
   readonly painAcknowledged: boolean;
   /** From here the promise counts. */
   readonly from: Date;
+  /** The promise already given, which a correction keeps. */
+  readonly promisedBy?: Date;
   readonly academy: {
     readonly zone: string;
     readonly workingHours: unknown;
@@ -33,7 +35,7 @@ export const triageOf = (facts: TriageFacts) => {
   const counts = Object.fromEntries(tallied.map((kind) => [kind, tally[kind]]));
   const lead = leadFault(counts, seedOf(facts.submissionId));
   const promised = pain === 'none' ? academy.promiseHours : Math.min(painAnswerHours, academy.promiseHours);
-  const answerBy = addWorkingHours(from, promised, working);
+  const answerBy = facts.promisedBy ?? addWorkingHours(from, promised, working);
   const triage = triageKey({
     answerBy,
     promiseHours: promised,
