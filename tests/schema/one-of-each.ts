@@ -15,6 +15,12 @@ export const oneOfEach = async (db: Database): Promise<string> => {
   const by = { byMembership: coach.id, at };
   const programmeId = newId();
   await withAcademy(db, academyId, async (tx) => {
+    await tx.invitation.create({
+      data: {
+        ...{ academyId, id: newId(), name: 'Ann', email: 'ann@example.test', role: 'coach' },
+        ...{ byMembership: coach.id, createdAt: at, expiresAt: at },
+      },
+    });
     await tx.standingChange.create({
       data: { academyId, id: newId(), studentId, toStanding: 'trial', reason: 'joined', at },
     });

@@ -116,9 +116,12 @@ describe.each(tables)('$name', (table) => {
 });
 
 describe('the other roles', () => {
-  it.each(['person', 'credential', 'session', 'attempt'])('keep app out of identity.%s', async (name) => {
-    await expect(asApp(mine, `SELECT 1 FROM identity.${name}`)).rejects.toThrow(/permission denied/);
-  });
+  it.each(['person', 'credential', 'session', 'attempt', 'link'])(
+    'keep app out of identity.%s',
+    async (name) => {
+      await expect(asApp(mine, `SELECT 1 FROM identity.${name}`)).rejects.toThrow(/permission denied/);
+    },
+  );
 
   it('keep queue out of everything but its own schema', async () => {
     const queue = new pg.Client({ connectionString: test.queueUrl });

@@ -16,6 +16,7 @@ import { inboxRoutes } from './routes/inbox.ts';
 import { libraryRoutes } from './routes/library.ts';
 import { practiceRoutes } from './routes/practice.ts';
 import { reviewRoutes } from './routes/review.ts';
+import { staffRoutes } from './routes/staff.ts';
 import { studentsRoutes } from './routes/students.ts';
 import { submissionsRoutes } from './routes/submissions.ts';
 import { forwardToSite } from './site/forward.ts';
@@ -30,6 +31,7 @@ const areas = [
   submissionsRoutes,
   reviewRoutes,
   practiceRoutes,
+  staffRoutes,
   studentsRoutes,
   libraryRoutes,
 ];

@@ -14,9 +14,12 @@ import { sendCheckIns } from './jobs/send-check-ins.ts';
 import { writeCheckIn } from './jobs/write-check-in.ts';
 import { writeClipRefused } from './jobs/write-clip-refused.ts';
 import { writeFilmAgain } from './jobs/write-film-again.ts';
+import { writeGuardian } from './jobs/write-guardian.ts';
+import { writeInvitation } from './jobs/write-invitation.ts';
 import { writePainHeld } from './jobs/write-pain-held.ts';
 import { writePainReported } from './jobs/write-pain-reported.ts';
 import { writeReplySent } from './jobs/write-reply-sent.ts';
+import { writeReset } from './jobs/write-reset.ts';
 import { writeStanding } from './jobs/write-standing.ts';
 import { writeWelcome } from './jobs/write-welcome.ts';
 
@@ -24,6 +27,9 @@ import { writeWelcome } from './jobs/write-welcome.ts';
 const eventJobs = [
   prepareClip,
   writeWelcome,
+  writeGuardian,
+  writeReset,
+  writeInvitation,
   writeReplySent,
   writeFilmAgain,
   writeClipRefused,

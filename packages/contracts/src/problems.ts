@@ -13,6 +13,8 @@ export const problems = {
   'wrong-origin': [403, 'This request came from another site and was refused.'],
   'consent-missing': [403, 'A guardian must consent before a junior can send a video.'],
   'not-found': [404, 'There is nothing here for you under this address.'],
+  'link-used-up': [410, 'This link has been used or is too old. Ask for a new one.'],
+  'last-manager': [409, 'An academy needs a manager. Make somebody else a manager first.'],
   'already-claimed': [409, 'Another coach has this swing. Choose the next one.'],
   'not-claimed': [409, 'Claim this swing before you work on it.'],
   'already-answered': [409, 'This swing has been answered already.'],

@@ -21,6 +21,7 @@ type Ids = {
   students: string;
   replies: string;
   programmes: string;
+  staff: string;
   clipId: string;
 };
 type Asker = { cookie: string | null; role: 'student' | 'coach' | 'manager' | null };
@@ -49,12 +50,14 @@ beforeAll(async () => {
   const clip = await createClip(database.db, { academyId, studentId, submissionId: submission.id });
   const programme = await createProgramme(database.db, { academyId, studentId, submissionId: submission.id });
   const reply = await createReply(database.db, programme);
+  const coach = await createMembership(database.db, { academyId, role: 'coach', name: 'a coach' });
   ids = {
     submissions: submission.id,
     clips: clip.id,
     students: studentId,
     replies: reply.id,
     programmes: programme.id,
+    staff: coach.id,
     clipId: clip.id,
   };
   askers['signed out'] = { role: null, cookie: null };
@@ -89,10 +92,21 @@ const bodies = (): Record<string, unknown> => ({
   addClip: { clipId: ids.clipId },
   askToFilmAgain: { reason: 'too-dark' },
   saveMarks: { marks: [], observations: [] },
+  measureMarks: {
+    setting: { view: 'face-on', hand: 'right', club: '8-iron', swingLength: 'full' },
+    picture: { widthPx: 720, heightPx: 1280, frameTimesS: [0, 0.01] },
+    ...{ fault: 'fat', marks: [], observations: [] },
+  },
   chooseDiagnosis: { fault: 'fat', cause: 'hang-back', setUpTicks: [] },
   saveReply: { words: '', cause: null, setUpTicks: [], frames: [], plan: null },
   logPractice: { rung: 'rehearsal', balls: 10, clean: 5, filmed: false, pain: 'none' },
   changeStanding: { to: 'paid', reason: 'asked' },
+  inviteStaff: { name: 'Ann', email: 'ann@example.test', role: 'coach' },
+  askGuardian: { name: 'Cy Ash', relation: 'parent', email: 'cy@example.test' },
+  saveMeans: {
+    ...{ usualMiss: 'fat', daysPerWeek: 2, minutesPerDay: 20, place: 'mat', goal: null },
+    ...{ body: null, bodyAgreed: false },
+  },
   joinAcademy: {
     ...{ name: 'Ann', email: 'ann@example.test', password: 'brush the grass', hand: 'right' },
     ...{ ageGroup: 'adult', zone: 'UTC', guardian: null },
@@ -128,7 +142,7 @@ const without = ({ requestId: _, ...problem }: Record<string, unknown>): unknown
 
 it('has an operation with an id in it for each kind of thing', () => {
   expect(new Set(withId.map((it) => it.path.split('/')[2]))).toEqual(
-    new Set(['submissions', 'clips', 'students', 'replies', 'programmes']),
+    new Set(['submissions', 'clips', 'students', 'replies', 'programmes', 'staff']),
   );
 });
 
@@ -171,7 +185,7 @@ describe.each(withId)('$id', (it_) => {
     const asker = Object.values(askers).find(({ role }) => role !== null && mayUse(it_.who, role));
     const no = 'no-id';
     const answer = await ask(it_, asker ?? { role: null, cookie: null }, {
-      ...{ submissions: no, clips: no, students: no, replies: no, programmes: no, clipId: no },
+      ...{ submissions: no, clips: no, students: no, replies: no, programmes: no, staff: no, clipId: no },
     });
     expect([answer.statusCode, answer.json().code]).toEqual([404, 'not-found']);
   });

@@ -1,17 +1,35 @@
+import { askGuardian } from '@ballfirst/services/consent/ask-guardian';
+import { giveConsent } from '@ballfirst/services/consent/give-consent';
+import { readConsent } from '@ballfirst/services/consent/read-consent';
+import { readGuardian } from '@ballfirst/services/consent/read-guardian';
+import { withdrawConsent } from '@ballfirst/services/consent/withdraw-consent';
+import { acceptInvitation } from '@ballfirst/services/identity/accept-invitation';
+import { askReset } from '@ballfirst/services/identity/ask-reset';
 import { chooseAcademy } from '@ballfirst/services/identity/choose-academy';
 import { joinAcademy } from '@ballfirst/services/identity/join-academy';
 import { readAcademy } from '@ballfirst/services/identity/read-academy';
+import { readInvitation } from '@ballfirst/services/identity/read-invitation';
 import { readMe } from '@ballfirst/services/identity/read-me';
+import { resetPassword } from '@ballfirst/services/identity/reset-password';
 import { signIn } from '@ballfirst/services/identity/sign-in';
 import { signOut } from '@ballfirst/services/identity/sign-out';
-import type { Mounting } from '../door/mount.ts';
+import { type Mounting, mount } from '../door/mount.ts';
 import { mountOpen, mountOpening, mountSignedIn } from '../door/mount-identity.ts';
 
 export const identityRoutes = (at: Mounting): void => {
   mountOpening(at, 'signIn', signIn);
   mountOpening(at, 'joinAcademy', joinAcademy);
+  mountOpening(at, 'resetPassword', resetPassword);
+  mountOpening(at, 'acceptInvitation', acceptInvitation);
   mountOpen(at, 'readAcademy', readAcademy);
+  mountOpen(at, 'askReset', askReset);
+  mountOpen(at, 'readInvitation', readInvitation);
   mountSignedIn(at, 'readMe', readMe);
   mountSignedIn(at, 'chooseAcademy', chooseAcademy);
   mountSignedIn(at, 'signOut', signOut, (reply) => reply.clearSession());
+  mount(at, 'readGuardian', readGuardian);
+  mount(at, 'askGuardian', askGuardian);
+  mountOpen(at, 'readConsent', readConsent);
+  mountOpen(at, 'giveConsent', giveConsent);
+  mountOpen(at, 'withdrawConsent', withdrawConsent);
 };

@@ -17,18 +17,23 @@ export const Me = z.object({
 });
 export type Me = z.infer<typeof Me>;
 
-const Email = z
+export const Email = z
   .email()
   .max(254)
   .transform((it) => it.trim().toLowerCase());
-const Password = z.string().min(10, 'Use at least ten characters.').max(200);
+export const Password = z.string().min(10, 'Use at least ten characters.').max(200);
 
 export const SignIn = z.object({ email: Email, password: z.string().min(1).max(200) });
 export const Guardian = z.object({
   name: z.string().trim().min(1).max(120),
   relation: z.string().trim().min(1).max(60),
   email: Email,
-  consents: z.literal(true),
+  /** True: the guardian sits beside and agrees here. False: a letter with a link asks for the consent. */
+  consents: z.boolean(),
+  /** Beyond coaching, each agreed to on its own; off unless said. */
+  purposes: z
+    .object({ quality: z.boolean(), teaching: z.boolean() })
+    .default({ quality: false, teaching: false }),
 });
 export const Join = z.object({
   name: z.string().trim().min(1, 'Tell us your name.').max(120),

@@ -1,6 +1,8 @@
 import * as accounts from './accounts.ts';
+import * as consent from './consent.ts';
 import * as identity from './identity.ts';
 import * as inbox from './inbox.ts';
+import * as means from './means.ts';
 import * as practice from './practice.ts';
 import * as review from './review.ts';
 import * as staff from './staff.ts';
@@ -8,10 +10,21 @@ import * as students from './students.ts';
 import * as submissions from './submissions.ts';
 
 const { signIn, signOut, readMe, chooseAcademy, readAcademy, joinAcademy } = identity;
+const { readGuardian, askGuardian, readConsent, giveConsent, withdrawConsent, recordWithdrawal } = consent;
+const { readMeans, saveMeans } = means;
 const { sendSubmission, listSubmissions, readSubmission, correctSubmission, addClip, readClip } = submissions;
 const { claimSubmission, releaseSubmission, acknowledgePain, askToFilmAgain } = submissions;
 const { readInbox } = inbox;
-const { openReview, readMarks, saveMarks, chooseDiagnosis, readDiagnosis, saveReply, sendReply } = review;
+const {
+  openReview,
+  readMarks,
+  saveMarks,
+  measureMarks,
+  chooseDiagnosis,
+  readDiagnosis,
+  saveReply,
+  sendReply,
+} = review;
 const { readHome, readReply, markReplyRead, readProgramme, logPractice } = practice;
 const { listStudents, readStudent, changeStanding, readTrials, listMail, listDrills } = students;
 const { askReset, resetPassword, readInvitation, acceptInvitation } = accounts;
@@ -29,6 +42,14 @@ export const operations = {
   resetPassword,
   readInvitation,
   acceptInvitation,
+  readGuardian,
+  askGuardian,
+  readConsent,
+  giveConsent,
+  withdrawConsent,
+  recordWithdrawal,
+  readMeans,
+  saveMeans,
   sendSubmission,
   listSubmissions,
   readSubmission,
@@ -43,6 +64,7 @@ export const operations = {
   openReview,
   readMarks,
   saveMarks,
+  measureMarks,
   chooseDiagnosis,
   readDiagnosis,
   saveReply,

@@ -3,29 +3,19 @@ import type { AcademyFront } from '@ballfirst/db/crossings/academy-by-slug';
 import { newId } from '@ballfirst/db/ids';
 import type { Tx } from '@ballfirst/db/with-academy';
 import { audit } from '../audit.ts';
+import { requireOther } from '../consent/ask-guardian.ts';
+import { openConsent } from '../consent/open-consent.ts';
 import type { Context } from '../context.ts';
 import type { Input, Reply } from '../operation-types.ts';
 import { emit } from '../outbox.ts';
 import { trialPeriod } from '../students/trial-period.ts';
-import { consentText } from './consent-text.ts';
 
 type Joining = Input<'joinAcademy'>;
 type EnrolledStudent = NonNullable<Reply<'joinAcademy'>['student']>;
 
-/** What stands in the student's row about the consent of a guardian; purposes are agreed to one by one. */
-const consentOf = (guardian: NonNullable<Joining['guardian']>, at: Date) => ({
-  guardianName: guardian.name,
-  guardianEmail: guardian.email,
-  relation: guardian.relation,
-  textVersion: consentText.version,
-  purposes: { coaching: true },
-  at: at.toISOString(),
-  withdrawnAt: null,
-});
-
 /**
  * Writes membership, student and first standing of one who joins, in the transaction given.
- * @throws ProblemError already-a-member
+ * @throws ProblemError already-a-member, bad-request for a guardian with the student's own address
  */
 export const enrolStudent = async (
   tx: Tx,
@@ -68,9 +58,13 @@ export const enrolStudent = async (
       createdAt: now,
       trialStartedAt: trial?.trialStartedAt ?? null,
       trialEndsAt: trial?.trialEndsAt ?? null,
-      ...(joining.guardian === null ? {} : { consent: consentOf(joining.guardian, now) }),
     },
   });
+  if (joining.ageGroup === 'junior' && joining.guardian !== null) {
+    const { consents, purposes, ...guardian } = joining.guardian;
+    requireOther(guardian.email, joining.email);
+    await openConsent(tx, ctx, { studentId, guardian, given: consents ? purposes : null });
+  }
   await tx.standingChange.create({
     data: { academyId, id: newId(), studentId, toStanding: 'trial', reason: 'joined', at: now },
   });

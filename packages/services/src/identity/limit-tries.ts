@@ -5,7 +5,7 @@ import type { Resources } from '../context.ts';
 
 /** Tries allowed in one window of a quarter of an hour. Several people share an address; an account is one person's. */
 const windowSeconds = 900;
-export const triesAtMost = { account: 20, address: 200, join: 40 } as const;
+export const triesAtMost = { account: 20, letters: 5, address: 200, join: 40 } as const;
 
 /** What stands in the table instead of an address: no personal data in a counter. */
 const hidden = (of: string): string => createHash('sha256').update(of).digest('base64url').slice(0, 22);
@@ -16,7 +16,7 @@ const hidden = (of: string): string => createHash('sha256').update(of).digest('b
  */
 export const limitTries = async (call: {
   readonly resources: Resources;
-  readonly what: 'sign-in' | 'join';
+  readonly what: 'sign-in' | 'join' | 'reset' | 'link';
   readonly email: string;
   readonly address: string;
 }): Promise<void> => {
@@ -25,8 +25,8 @@ export const limitTries = async (call: {
   const count = (kind: string, of: string): Promise<number> =>
     countAttempt(db, { key: `${call.what}:${kind}:${hidden(of)}`, windowSeconds, now });
   const byAddress = await count('address', call.address);
-  if (byAddress > (call.what === 'join' ? triesAtMost.join : triesAtMost.address)) {
-    throw new ProblemError('too-many-tries');
-  }
-  if ((await count('account', call.email)) > triesAtMost.account) throw new ProblemError('too-many-tries');
+  const few = call.what === 'join' || call.what === 'reset';
+  if (byAddress > (few ? triesAtMost.join : triesAtMost.address)) throw new ProblemError('too-many-tries');
+  const accountAtMost = call.what === 'reset' ? triesAtMost.letters : triesAtMost.account;
+  if ((await count('account', call.email)) > accountAtMost) throw new ProblemError('too-many-tries');
 };

@@ -16,6 +16,8 @@ export type LetterGiven = {
   readonly to: { readonly membershipId: string; readonly name: string; readonly address: string };
   readonly academyName: string;
   readonly letter: Composed;
+  /** What the manager's list keeps instead of the text: a letter with a link that opens an account. */
+  readonly kept?: string;
 };
 
 /**
@@ -50,7 +52,7 @@ export const sendLetter = async ({
           toMembership: to.membershipId,
           kind: name.endsWith('.guardian') ? `${kind}.guardian` : kind,
           subject: letter.subject,
-          textBody: letter.text,
+          textBody: input.kept ?? letter.text,
           at: date,
         },
       });
