@@ -28,6 +28,7 @@ function marksWithErrors(normal: () => number): readonly Mark[] {
     distanceMm: usualCamera.distanceMm + usualCamera.uDistanceMm * normal(),
     lensHeightMm: usualCamera.lensHeightMm + usualCamera.uLensHeightMm * normal(),
     yawDeg: usualCamera.uYawDeg * normal(),
+    rollDeg: usualCamera.uRollDeg * normal(),
   };
   const mmPerPx = (camera.distanceMm + 700) / soundSwing.focalPx;
   const worn = new Map<string, number>();

@@ -6,6 +6,6 @@ export function anklesApart(marks: PlacedMarks): boolean {
   const lead = marks.at(ankles.lead);
   const trail = marks.at(ankles.trail);
   return (
-    lead !== undefined && trail !== undefined && lead.alongPx - trail.alongPx > 5 * (lead.uPx + trail.uPx)
+    lead !== undefined && trail !== undefined && lead.levelPx - trail.levelPx > 5 * (lead.uPx + trail.uPx)
   );
 }

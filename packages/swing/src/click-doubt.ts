@@ -7,7 +7,9 @@ const clickDoubtAt1080: Readonly<Record<Point, number>> = {
   'trail-heel': 2,
   clubhead: 2,
   'target-stick': 2,
+  'target-stick-ahead': 2,
   'lead-wrist': 3,
+  'lead-elbow': 4,
   'grip-end': 3,
   'shaft-mid': 3,
   hands: 3,
@@ -18,6 +20,7 @@ const clickDoubtAt1080: Readonly<Record<Point, number>> = {
   'lead-shoulder': 5,
   'neck-base': 5,
   'lead-thigh-inside': 5,
+  'thigh-front': 5,
   'hip-middle': 6,
   'seat-line': 6,
 };

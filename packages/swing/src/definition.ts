@@ -1,37 +1,49 @@
-import type { Point, Position } from './marks.ts';
+import type { FormulaName } from './formulas.ts';
+import type { Point, Position, View } from './marks.ts';
 import type { MeasurementKey } from './measurement-names.ts';
 import type { Place } from './place.ts';
 
-/**
- * How a measurement is made: `of` seen from `from` on one axis. `along` and `up` are in mm, `lean` is the angle from the
- * vertical in degrees, + towards the target. Where a key has several definitions, the first with all its marks counts.
- */
+/** How a measurement is made. Where a key has several definitions in a view, the first with all its marks counts. */
 export type Definition = {
   readonly key: MeasurementKey;
-  readonly axis: 'along' | 'up' | 'lean';
-  readonly of: Place;
-  readonly from: Place;
-  /** Counted away from the target instead of towards it. */
-  readonly backwards?: boolean;
+  readonly view: View;
+  readonly formula: FormulaName;
+  /** The places that the formula reads, in its order. */
+  readonly places: readonly Place[];
+  /** Counted against the arrow of the frame. */
+  readonly backwards: boolean;
   /** In percent of the distance between the ankles at address. */
-  readonly perAnkles?: boolean;
-  /** A known shift with its doubt, in the unit of the measurement. */
-  readonly offset?: { readonly value: number; readonly u: number };
+  readonly perAnkles: boolean;
+  /** A known shift with its doubt, in the unit of the measurement; the shift is added after the sign is turned. */
+  readonly offset: { readonly value: number; readonly u: number };
+  /** A 2-D picture shows it only indirectly. */
   readonly proxy: boolean;
 };
 
-const place = (text: `${Position}/${Point}`): Place => {
+export type PlaceText = `${Position}/${Point}`;
+
+const place = (text: PlaceText): Place => {
   const [position, point] = text.split('/') as [Position, Point];
   return { position, point };
 };
 
-type Extra = Partial<Pick<Definition, 'backwards' | 'perAnkles' | 'offset' | 'proxy'>>;
+export type Extra = Partial<Pick<Definition, 'backwards' | 'perAnkles' | 'offset' | 'proxy'>>;
 
-/** A definition in one line: `define('head-behind-ball', 'along', 'address/head-centre', 'address/ball', …)`. */
-export const define = (
-  key: MeasurementKey,
-  axis: Definition['axis'],
-  of: `${Position}/${Point}`,
-  from: `${Position}/${Point}`,
-  extra: Extra = {},
-): Definition => ({ key, axis, of: place(of), from: place(from), proxy: false, ...extra });
+const plain = { backwards: false, perAnkles: false, offset: { value: 0, u: 0 }, proxy: false };
+
+/** Definitions of one view, each in a line: `define('head-behind-ball', 'apart', ['address/head-centre', 'address/ball'], …)`. */
+export const definerFor =
+  (view: View) =>
+  (
+    key: MeasurementKey,
+    formula: FormulaName,
+    places: readonly PlaceText[],
+    extra: Extra = {},
+  ): Definition => ({
+    key,
+    view,
+    formula,
+    places: places.map(place),
+    ...plain,
+    ...extra,
+  });

@@ -1,11 +1,13 @@
 import type { Definition } from './definition.ts';
-import type { SwingLength } from './marks.ts';
+import type { Position, SwingLength } from './marks.ts';
 import { placesOf } from './places-of.ts';
 
-const onlyInLongSwings = new Set(['lead-arm-parallel-back', 'top', 'lead-arm-parallel-down']);
+const onlyInLongSwings = new Set<Position>(['lead-arm-parallel-back', 'top', 'lead-arm-parallel-down']);
 
 /** Whether a swing of this length has no such moment: below three-quarter there is no top. */
-export function lacksMoment(definition: Definition, swingLength: SwingLength): boolean {
-  if (swingLength === 'three-quarter' || swingLength === 'full') return false;
-  return placesOf(definition).some(({ position }) => onlyInLongSwings.has(position));
-}
+export const lacksPosition = (position: Position, swingLength: SwingLength): boolean =>
+  swingLength !== 'three-quarter' && swingLength !== 'full' && onlyInLongSwings.has(position);
+
+/** Whether a definition reads a moment that a swing of this length does not have. */
+export const lacksMoment = (definition: Definition, swingLength: SwingLength): boolean =>
+  placesOf(definition).some(({ position }) => lacksPosition(position, swingLength));

@@ -1,6 +1,7 @@
 import { clothingDoubtMm } from './clothing-doubt.ts';
 import { depthOf } from './depth.ts';
 import type { Inputs } from './inputs.ts';
+import type { View } from './marks.ts';
 import type { Place } from './place.ts';
 import type { PlacedMark } from './placed-marks.ts';
 import type { Sight } from './sight.ts';
@@ -11,33 +12,28 @@ export type Locate = (x: readonly number[], focalPx: number) => number;
 type Seen = {
   readonly inputs: Inputs;
   readonly sight: Sight;
+  readonly view: View;
   readonly place: Place;
   readonly mark: PlacedMark;
 };
 
 /** How far a point lies from the lens: each at its own depth, so that the nearer ball is not read as if among the ankles. */
-function addDistance({ inputs, sight, place }: Seen): (x: readonly number[]) => number {
-  const { point } = place;
-  const depth = depthOf(point);
-  const behind =
-    depth.u === 0
-      ? null
-      : inputs.add({ name: `${point}/depth`, value: depth.mm, u: depth.u, clicked: false });
-  return (x) => {
-    const beyond = behind === null ? depth.mm : (x[behind] ?? 0);
-    return sight.distanceMm(x) + beyond + (depth.fromGripEnd ? sight.gripDepthMm(x) : 0);
-  };
+function addDistance({ inputs, sight, view, place }: Seen): (x: readonly number[]) => number {
+  const { name, from, mm, u } = depthOf(view, place);
+  if (u === 0) return (x) => sight.distanceMm(x) + mm + sight.baseMm(from, x);
+  const behind = inputs.add({ name: `${name}/depth`, value: mm, u, clicked: false });
+  return (x) => sight.distanceMm(x) + (x[behind] ?? 0) + sight.baseMm(from, x);
 }
 
 /**
- * Adds a mark to the inputs of a measurement, along the target line.
+ * Adds a mark to the inputs of a measurement, on the level axis.
  *
- * @source pinhole geometry, derived here: along = (D + Z) tan(yaw + atan(px / f))
+ * @source pinhole geometry, derived here: level = (D + Z) tan(yaw + atan(px / f)), px turned back by the roll
  */
-export function addAlong(seen: Seen): Locate {
+export function addLevel(seen: Seen): Locate {
   const { inputs, sight, place, mark } = seen;
   const name = `${place.position}/${place.point}`;
-  const px = inputs.add({ name: `${name}/along`, value: mark.alongPx, u: mark.uPx, clicked: true });
+  const px = inputs.add({ name: `${name}/level`, value: mark.levelPx, u: mark.uPx, clicked: true });
   const distance = addDistance(seen);
   const u = clothingDoubtMm(place.point);
   const clothing =
@@ -46,19 +42,24 @@ export function addAlong(seen: Seen): Locate {
       : inputs.add({ name: `${name}/clothing`, value: 0, u, clicked: false, family: place.point });
   return (x, focalPx) => {
     const worn = clothing === null ? 0 : (x[clothing] ?? 0);
-    return distance(x) * Math.tan(sight.yawRad(x) + Math.atan((x[px] ?? 0) / focalPx)) + worn;
+    const roll = sight.rollRad(x);
+    const upright = (x[px] ?? 0) * Math.cos(roll) + mark.upPx * Math.sin(roll);
+    return distance(x) * Math.tan(sight.yawRad(x) + Math.atan(upright / focalPx)) + worn;
   };
 }
 
 /**
  * Adds a mark to the inputs of a measurement, upwards.
  *
- * @source pinhole geometry, derived here: up = (D + Z) px / f
+ * @source pinhole geometry, derived here: up = (D + Z) px / f, px turned back by the roll
  */
 export function addUp(seen: Seen): Locate {
-  const { inputs, place, mark } = seen;
+  const { inputs, sight, place, mark } = seen;
   const name = `${place.position}/${place.point}/up`;
   const px = inputs.add({ name, value: mark.upPx, u: mark.uPx, clicked: true });
   const distance = addDistance(seen);
-  return (x, focalPx) => (distance(x) * (x[px] ?? 0)) / focalPx;
+  return (x, focalPx) => {
+    const roll = sight.rollRad(x);
+    return (distance(x) * ((x[px] ?? 0) * Math.cos(roll) - mark.levelPx * Math.sin(roll))) / focalPx;
+  };
 }

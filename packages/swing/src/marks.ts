@@ -35,15 +35,18 @@ export const points = [
   'neck-base',
   'head-centre',
   'lead-shoulder',
+  'lead-elbow',
   'lead-wrist',
   'grip-end',
   'clubhead',
   'shaft-mid',
   'lead-thigh-inside',
+  'thigh-front',
   'seat-line',
   'toe-line',
   'hands',
   'target-stick',
+  'target-stick-ahead',
 ] as const;
 export type Point = (typeof points)[number];
 

@@ -2,14 +2,19 @@ import { anklesApart } from './ankles-apart.ts';
 import type { Definition } from './definition.ts';
 import { definitions } from './definitions.ts';
 import { doubtTooLarge } from './doubt-limit.ts';
-import { lacksMoment } from './lacks-moment.ts';
-import type { Mark, Picture, Setting } from './marks.ts';
+import { lacksMoment, lacksPosition } from './lacks-moment.ts';
+import type { Mark, Picture, Setting, View } from './marks.ts';
 import { measureOne } from './measure-one.ts';
 import type { Measurement, Refusal } from './measurement.ts';
 import { type MeasurementKey, measurementKeys, measurementNames } from './measurement-names.ts';
+import { positionInWords } from './missing-words.ts';
+import { outOfOrder } from './moments-in-order.ts';
 import { type PlacedMarks, placeMarks } from './placed-marks.ts';
 import { placesOf } from './places-of.ts';
+import { refuse, refuseForMarks, refuseForOrder } from './refuse.ts';
 import { type Scale, scaleOf } from './scale.ts';
+import { scaleWords } from './scale-words.ts';
+import { measureTempo, tempoPositions } from './tempo.ts';
 
 export type Measured = {
   readonly measurements: readonly Measurement[];
@@ -18,44 +23,95 @@ export type Measured = {
   readonly scale: Scale | null;
 };
 
-const byKey = new Map<MeasurementKey, readonly Definition[]>(
-  measurementKeys.map((key) => [key, definitions.filter((definition) => definition.key === key)]),
-);
+type ByKey = ReadonlyMap<MeasurementKey, readonly Definition[]>;
+const inView = (view: View): ByKey =>
+  new Map(
+    measurementKeys
+      .map((key) => [key, definitions.filter((one) => one.view === view && one.key === key)] as const)
+      .filter(([, candidates]) => candidates.length > 0),
+  );
+const byView: Readonly<Record<View, ByKey>> = {
+  'face-on': inView('face-on'),
+  'down-the-line': inView('down-the-line'),
+};
 
 const complete = (definition: Definition, marks: PlacedMarks) =>
   placesOf(definition).every((place) => marks.at(place) !== undefined);
 
 /**
- * Every measurement the marks of one swing allow, and for each other one why not.
+ * Every measurement the marks of one swing allow in their view, and for each other one why not.
  *
  * @param marks - points on frames, in pixels; the last of two for one place counts
  * @param picture - what they were placed on
- * @param setting - view, hand, club and swing length; only face-on is measured
+ * @param setting - view, hand, club and swing length
  * @throws MarkOutsideError (a RangeError) when a mark or its frame lies outside
  * @example measure(marks, picture, { view: 'face-on', hand: 'right', club: '8-iron', swingLength: 'full' })
  */
 export function measure(marks: readonly Mark[], picture: Picture, setting: Setting): Measured {
   const placed = placeMarks(marks, picture, setting);
-  const scale = setting.view === 'face-on' ? scaleOf(placed, picture, setting) : null;
+  const scale = scaleOf(placed, picture, setting);
   const measurements: Measurement[] = [];
   const refusals: Refusal[] = [];
-  const one = (key: MeasurementKey): Measurement | Refusal['why'] => {
-    if (setting.view !== 'face-on') return 'wrong-view';
-    const candidates = byKey.get(key) ?? [];
-    if (candidates.every((definition) => lacksMoment(definition, setting.swingLength))) {
-      return 'not-for-this-length';
-    }
-    const definition = candidates.find((candidate) => complete(candidate, placed));
-    if (definition === undefined) return 'marks-missing';
-    if (definition.perAnkles && !anklesApart(placed)) return 'doubt-too-large';
-    if (scale === null && measurementNames[key].unit === 'mm') return 'no-scale';
-    const made = measureOne(definition, placed, picture, setting);
-    return doubtTooLarge(made.unit, made.u) ? 'doubt-too-large' : made;
-  };
   for (const key of measurementKeys) {
-    const made = one(key);
-    if (typeof made === 'string') refusals.push({ key, why: made });
+    const made =
+      key === 'tempo-ratio' ? tempo(placed, picture, setting) : one(key, placed, picture, setting, scale);
+    if ('why' in made) refusals.push(made);
     else measurements.push(made);
   }
   return { measurements, refusals, scale };
+}
+
+function one(
+  key: MeasurementKey,
+  placed: PlacedMarks,
+  picture: Picture,
+  setting: Setting,
+  scale: Scale | null,
+): Measurement | Refusal {
+  const candidates = byView[setting.view].get(key);
+  if (candidates === undefined)
+    return refuse(key, 'wrong-view', `a ${setting.view} picture does not show it`);
+  if (candidates.every((definition) => lacksMoment(definition, setting.swingLength))) {
+    return refuse(key, 'not-for-this-length', `a ${setting.swingLength} swing has no such moment`);
+  }
+  const definition = candidates.find((candidate) => complete(candidate, placed));
+  if (definition === undefined) return refuseForMarks(key, candidates, placed);
+  const moments = placesOf(definition).map(({ position }) => position);
+  const wrong = outOfOrder(placed, moments);
+  if (wrong !== null) return refuseForOrder(key, wrong.later, wrong.earlier);
+  if (definition.perAnkles && !anklesApart(placed)) {
+    return refuse(key, 'doubt-too-large', 'the lead ankle does not stand clear of the trail ankle');
+  }
+  const { unit } = measurementNames[key];
+  if (scale === null && unit === 'mm') return refuse(key, 'no-scale', scaleWords(setting.view));
+  const made = measureOne(definition, placed, picture, setting);
+  return doubtTooLarge(made.unit, made.u)
+    ? refuse(key, 'doubt-too-large', 'the doubt is larger than what it could tell')
+    : made;
+}
+
+function tempo(placed: PlacedMarks, picture: Picture, { swingLength }: Setting): Measurement | Refusal {
+  const key = 'tempo-ratio';
+  if (lacksPosition('top', swingLength)) {
+    return refuse(key, 'not-for-this-length', `a ${swingLength} swing has no such moment`);
+  }
+  const bare = tempoPositions.filter((position) => placed.frameOf(position) === undefined);
+  if (bare.length > 0) {
+    return refuse(
+      key,
+      'marks-missing',
+      bare.map((position) => `nothing is marked at ${positionInWords(position)}`).join(', '),
+    );
+  }
+  const wrong = outOfOrder(placed, tempoPositions);
+  if (wrong !== null) return refuseForOrder(key, wrong.later, wrong.earlier);
+  try {
+    const made = measureTempo(placed, picture);
+    return doubtTooLarge(made.unit, made.u)
+      ? refuse(key, 'doubt-too-large', 'too few frames lie between these moments')
+      : made;
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    return refuse(key, 'doubt-too-large', 'too few frames lie between these moments');
+  }
 }

@@ -14,6 +14,8 @@ export type Measurement = {
   readonly uStatistical: number;
   readonly proxy: boolean;
   readonly positions: readonly Position[];
+  /** The whole range the frame rate allows, where a count of frames sets it. */
+  readonly interval?: { readonly low: number; readonly high: number };
 };
 
 /** The range a measurement should lie in. An absent edge is open. `label` says how far it may be trusted. */
@@ -30,8 +32,13 @@ export type Reading = Measurement & {
   readonly probabilityAbove: number;
 };
 
-/** Why a measurement could not be made; a sentence for the coach is made from it in `contracts`. */
-export type Refusal = {
-  readonly key: string;
-  readonly why: 'marks-missing' | 'no-scale' | 'doubt-too-large' | 'wrong-view' | 'not-for-this-length';
-};
+export type RefusedWhy =
+  | 'marks-missing'
+  | 'no-scale'
+  | 'doubt-too-large'
+  | 'wrong-view'
+  | 'not-for-this-length'
+  | 'moments-out-of-order';
+
+/** Why a measurement could not be made; `words` name what is missing, for a coach. */
+export type Refusal = { readonly key: string; readonly why: RefusedWhy; readonly words: string };

@@ -1,7 +1,7 @@
 import { checkMark } from './check-mark.ts';
 import { clickDoubtPx } from './click-doubt.ts';
 import { type FramePoint, toFrame } from './frame.ts';
-import type { Mark, Picture, Setting } from './marks.ts';
+import type { Mark, Picture, Position, Setting } from './marks.ts';
 import type { Place } from './place.ts';
 
 export type PlacedMark = FramePoint & { readonly uPx: number };
@@ -9,19 +9,34 @@ export type PlacedMark = FramePoint & { readonly uPx: number };
 /** The marks of a swing in its frame, found by place. */
 export type PlacedMarks = {
   at(place: Place): PlacedMark | undefined;
+  /** The frame of a moment: that of its marks which were placed there, not carried over; the last counts. */
+  frameOf(position: Position): number | undefined;
 };
+
+/** More marks than any swing has places for: somebody is trying. */
+const mostMarks = 1000;
 
 /**
  * Brings marks into the frame of the swing: here a left-hander is mirrored, once.
  *
  * @throws MarkOutsideError when a mark or its frame lies outside
+ * @throws RangeError when there are more marks than a swing could have
  */
 export function placeMarks(marks: readonly Mark[], picture: Picture, setting: Setting): PlacedMarks {
+  if (marks.length > mostMarks) throw new RangeError(`${marks.length} marks are more than a swing has.`);
   const byPlace = new Map<string, PlacedMark>();
+  const frames = new Map<Position, number>();
   for (const mark of marks) {
     checkMark(mark, picture);
-    const placed = { ...toFrame(mark, picture, setting.hand), uPx: clickDoubtPx(mark, picture) };
+    const placed = {
+      ...toFrame(mark, picture, setting.hand, setting.view),
+      uPx: clickDoubtPx(mark, picture),
+    };
     byPlace.set(`${mark.position}/${mark.point}`, placed);
+    if (mark.source !== 'carried') frames.set(mark.position, mark.frame);
   }
-  return { at: (place) => byPlace.get(`${place.position}/${place.point}`) };
+  return {
+    at: (place) => byPlace.get(`${place.position}/${place.point}`),
+    frameOf: (position) => frames.get(position),
+  };
 }

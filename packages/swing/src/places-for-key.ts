@@ -1,30 +1,51 @@
+import { atAddress, clubPairs } from './club-in-picture.ts';
+import type { Definition } from './definition.ts';
 import { definitions } from './definitions.ts';
+import { positions, type View } from './marks.ts';
 import { measurementNames } from './measurement-names.ts';
 import type { Place } from './place.ts';
 import { placesOf } from './places-of.ts';
-
-const scalePlaces: readonly Place[] = [
-  { position: 'address', point: 'ball' },
-  { position: 'address', point: 'grip-end' },
-];
+import { tempoPositions } from './tempo.ts';
 
 const named = ({ position, point }: Place) => `${position}/${point}`;
 
+/** The ways to give millimetres a scale; none is needed for angles and shares. */
+const scalesOf = ({ key, view }: Definition): readonly (readonly Place[])[] =>
+  measurementNames[key].unit === 'mm'
+    ? clubPairs[view].map(({ endPoint, footPoint }) => [atAddress(footPoint), atAddress(endPoint)])
+    : [[]];
+
+const bySwing = (a: Place, b: Place) => positions.indexOf(a.position) - positions.indexOf(b.position);
+
+/** The tempo asks for any mark at its moments; the head is one that other measurements can use too. */
+const forTempo = (marked: readonly Place[]): readonly Place[] =>
+  tempoPositions
+    .filter((position) => !marked.some((place) => place.position === position))
+    .map((position) => ({ position, point: 'head-centre' }));
+
 /**
- * The marks still to be placed before a measurement can be made, by the definition that needs fewest.
+ * The marks still to be placed before a measurement can be made, by the definition and scale that need fewest.
  *
  * @param key - a measurement key; an unknown one needs nothing we could ask for
- * @returns null when no definition has this key; empty when all its marks are there
+ * @param marked - what is marked already
+ * @param view - the view of the clip
+ * @returns null when no definition of this view has this key; empty when all its marks are there; in the order of the swing
  */
-export function placesForKey(key: string, marked: readonly Place[]): readonly Place[] | null {
+export function placesForKey(
+  key: string,
+  marked: readonly Place[],
+  view: View = 'face-on',
+): readonly Place[] | null {
+  if (key === 'tempo-ratio') return forTempo(marked);
   const there = new Set(marked.map(named));
   let fewest: readonly Place[] | null = null;
   for (const definition of definitions) {
-    if (definition.key !== key) continue;
-    const scale = measurementNames[definition.key].unit === 'mm' ? scalePlaces : [];
-    const wanted = new Map([...scale, ...placesOf(definition)].map((place) => [named(place), place]));
-    const missing = [...wanted].filter(([name]) => !there.has(name)).map(([, place]) => place);
-    if (fewest === null || missing.length < fewest.length) fewest = missing;
+    if (definition.key !== key || definition.view !== view) continue;
+    for (const scale of scalesOf(definition)) {
+      const wanted = new Map([...scale, ...placesOf(definition)].map((place) => [named(place), place]));
+      const missing = [...wanted].filter(([name]) => !there.has(name)).map(([, place]) => place);
+      if (fewest === null || missing.length < fewest.length) fewest = missing;
+    }
   }
-  return fewest;
+  return fewest?.toSorted(bySwing) ?? null;
 }

@@ -8,6 +8,5 @@ export const ankles = {
 
 /** The marks a definition needs, not counting those that give the scale. */
 export function placesOf(definition: Definition): readonly Place[] {
-  const places = [definition.from, definition.of];
-  return definition.perAnkles ? [...places, ankles.lead, ankles.trail] : places;
+  return definition.perAnkles ? [...definition.places, ankles.lead, ankles.trail] : definition.places;
 }

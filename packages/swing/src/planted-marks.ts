@@ -1,5 +1,5 @@
 import { fatFirstPass } from './first-pass.ts';
-import type { Hand, Mark, Picture } from './marks.ts';
+import { type Hand, type Mark, type Picture, positions } from './marks.ts';
 
 /** Lengths of a made-up swing in mm along the target line from the ball; the defaults lie inside common practice. */
 export type PlantedSwing = {
@@ -15,10 +15,11 @@ export type PlantedSwing = {
   readonly headFromTop: number;
   readonly gripEndShaftParallelDown: number;
   readonly hipFinish: number;
-  /** Where the camera stands: mm from the ball, height of the lens, yaw in degrees, focal length in pixels. */
+  /** Where the camera stands: mm from the ball, height of the lens, yaw and roll in degrees, focal length in pixels. */
   readonly distanceMm: number;
   readonly lensHeightMm: number;
   readonly yawDeg: number;
+  readonly rollDeg: number;
   readonly focalPx: number;
 };
 
@@ -38,6 +39,7 @@ export const soundSwing: PlantedSwing = {
   distanceMm: 3900,
   lensHeightMm: 1000,
   yawDeg: 0,
+  rollDeg: 0,
   focalPx: 1400,
 };
 
@@ -84,18 +86,22 @@ export function plantedMarks(changes: Partial<PlantedSwing> = {}): readonly Mark
   const swing = { ...soundSwing, ...changes };
   const spots = spotsOf(swing);
   const yaw = (swing.yawDeg * Math.PI) / 180;
+  const roll = (swing.rollDeg * Math.PI) / 180;
   return fatFirstPass.map(({ position, point }) => {
     const [along, up, depth] = spots[`${position}/${point}`] ?? [0, 0, 0];
     // The camera stands on a circle round the ball; turning it carries deeper points towards the trail side.
     const right = along * Math.cos(yaw) - depth * Math.sin(yaw);
     const away = swing.distanceMm + depth * Math.cos(yaw) + along * Math.sin(yaw);
-    const px = (swing.focalPx * right) / away;
+    const level = (swing.focalPx * right) / away;
+    const height = (swing.focalPx * (up - swing.lensHeightMm)) / away;
+    const px = level * Math.cos(roll) - height * Math.sin(roll);
+    const py = height * Math.cos(roll) + level * Math.sin(roll);
     return {
       position,
       point,
-      frame: 0,
+      frame: positions.indexOf(position),
       x: plantedPicture.widthPx / 2 + (swing.hand === 'right' ? px : -px),
-      y: plantedPicture.heightPx / 2 - (swing.focalPx * (up - swing.lensHeightMm)) / away,
+      y: plantedPicture.heightPx / 2 - py,
       source: 'coach' as const,
     };
   });
