@@ -37,15 +37,18 @@ export const pointNames: Record<Mark['point'], string> = {
   'neck-base': 'Neck-base',
   'head-centre': 'Head centre',
   'lead-shoulder': 'Lead shoulder',
+  'lead-elbow': 'Lead elbow',
   'lead-wrist': 'Lead wrist',
   'grip-end': 'Grip end',
   clubhead: 'Clubhead',
   'shaft-mid': 'Middle of the shaft',
   'lead-thigh-inside': 'Inside of the lead thigh',
+  'thigh-front': 'Front of the thighs',
   'seat-line': 'Seat line',
   'toe-line': 'Toe line',
   hands: 'Hands',
-  'target-stick': 'Stick on the target line',
+  'target-stick': 'Stick on the target line, near end',
+  'target-stick-ahead': 'Stick on the target line, end towards the target',
 };
 
 /** Where exactly to click. */

@@ -10,15 +10,18 @@ const words: Readonly<Record<string, string>> = {
   'neck-base': 'middle of the collar',
   'head-centre': 'middle of the head',
   'lead-shoulder': '{lead} shoulder',
+  'lead-elbow': '{lead} elbow',
   'lead-wrist': '{lead} wrist',
   'grip-end': 'end of the grip',
   clubhead: 'clubhead',
   'shaft-mid': 'middle of the shaft',
   'lead-thigh-inside': 'inside of the {lead} thigh',
+  'thigh-front': 'front of the thighs',
   'seat-line': 'seat',
   'toe-line': 'line of the toes',
   hands: 'hands',
   'target-stick': 'stick to the target',
+  'target-stick-ahead': 'far end of the stick to the target',
 };
 
 /** What a marked point is called to a student: left and right, never lead and trail. */
