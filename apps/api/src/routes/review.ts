@@ -1,4 +1,5 @@
 import { chooseDiagnosis } from '@ballfirst/services/review/choose-diagnosis';
+import { measureMarks } from '@ballfirst/services/review/measure-marks';
 import { openReview } from '@ballfirst/services/review/open-review';
 import { readDiagnosis } from '@ballfirst/services/review/read-diagnosis';
 import { readMarks } from '@ballfirst/services/review/read-marks';
@@ -11,6 +12,7 @@ export const reviewRoutes = (at: Mounting): void => {
   mount(at, 'openReview', openReview);
   mount(at, 'readMarks', readMarks, (it) => it.version);
   mount(at, 'saveMarks', saveMarks, (it) => it.marking.version);
+  mount(at, 'measureMarks', measureMarks);
   mount(at, 'chooseDiagnosis', chooseDiagnosis);
   mount(at, 'readDiagnosis', readDiagnosis);
   mount(at, 'saveReply', saveReply, (it) => it.version);

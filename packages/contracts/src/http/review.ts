@@ -1,7 +1,20 @@
 import { faults } from '@ballfirst/library/types';
 import { z } from 'zod';
 import { operation } from '../operation.ts';
-import { Answer, Id, Instant, Place, SetUpTick, SubmissionStatus } from '../words.ts';
+import {
+  Answer,
+  Club,
+  Hand,
+  Id,
+  Instant,
+  LocalDate,
+  Place,
+  SetUpTick,
+  SubmissionStatus,
+  SwingLength,
+  Verdict,
+  View,
+} from '../words.ts';
 import { idParam, Mark, Observation, Submission } from './submissions.ts';
 
 const Fault = z.enum(faults);
@@ -93,14 +106,41 @@ export const Review = z.object({
       rung: z.string(),
       status: z.string(),
       entries: z.number().int(),
+      /** What was practised last, and how it went. */
+      last: z
+        .object({
+          localDate: LocalDate,
+          rung: z.string(),
+          balls: z.number().int(),
+          clean: z.number().int(),
+          verdict: Verdict,
+        })
+        .nullable(),
     })
     .nullable(),
+  /** What the student told of themselves; null where nothing was told. */
+  about: z.object({ goal: z.string().nullable(), usualMiss: z.string().nullable() }),
   earlier: z.array(
     z.object({ id: Id, sentAt: Instant, status: SubmissionStatus, cause: z.string().nullable() }),
   ),
 });
 
 const clipParam = z.object({ id: Id, clipId: Id });
+const Observations = z.array(z.object({ key: z.string().max(60), answer: Answer })).max(40);
+
+/** Marks of a picture that need not be stored anywhere: forty seconds at 240 frames a second at most. */
+export const Measuring = z.object({
+  setting: z.object({ view: View, hand: Hand, club: Club, swingLength: SwingLength }),
+  picture: z.object({
+    widthPx: z.number().int().min(16).max(8192),
+    heightPx: z.number().int().min(16).max(8192),
+    /** The time of each frame, rising. */
+    frameTimesS: z.array(z.number().min(0).max(3600)).min(1).max(9600),
+  }),
+  fault: Fault,
+  marks: z.array(Mark).max(200, 'There are more marks than a swing has places: 200 at most.'),
+  observations: Observations,
+});
 
 export const openReview = operation({
   id: 'openReview',
@@ -134,12 +174,20 @@ export const saveMarks = operation({
   status: 200,
   summary: 'Save all marks and observations of one clip; answers with what they show.',
   params: clipParam,
-  body: z.object({
-    marks: z.array(Mark).max(200),
-    observations: z.array(z.object({ key: z.string().max(60), answer: Answer })).max(40),
-  }),
+  body: z.object({ marks: z.array(Mark).max(200), observations: Observations }),
   reply: z.object({ marking: Marking, evidence: Evidence }),
   guarded: true,
+});
+export const measureMarks = operation({
+  id: 'measureMarks',
+  method: 'POST',
+  path: '/api/measure',
+  tag: 'review',
+  who: ['coach', 'manager'],
+  status: 200,
+  summary: 'What marks and observations show: measurements, causes, what to mark next. Nothing is stored.',
+  body: Measuring,
+  reply: Evidence,
 });
 export const chooseDiagnosis = operation({
   id: 'chooseDiagnosis',

@@ -1,5 +1,6 @@
 import { ProblemError } from '@ballfirst/contracts/problems';
 import { newId } from '@ballfirst/db/ids';
+import { readingsOf } from '@ballfirst/diagnosis/evidence-of';
 import { rank } from '@ballfirst/diagnosis/rank';
 import { methodVersion } from '@ballfirst/diagnosis/weights';
 import { causes } from '@ballfirst/library/causes';
@@ -9,7 +10,6 @@ import { requireClaim } from '../inbox/require-claim.ts';
 import { once } from '../once.ts';
 import type { Call, Reply } from '../operation-types.ts';
 import { diagnosisOf } from './diagnosis-of.ts';
-import { readingsOf } from './evidence-of.ts';
 import { markedClips } from './marked-clips.ts';
 
 /**

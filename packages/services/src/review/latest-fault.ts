@@ -13,4 +13,4 @@ export const latestDiagnosis = (tx: Tx, ctx: Context, submissionId: string) =>
 
 /** The fault the evidence of a submission is read for. */
 export const latestFault = async (tx: Tx, ctx: Context, row: SubmissionRow): Promise<FaultId> =>
-  faultOf((await latestDiagnosis(tx, ctx, row.id))?.fault ?? null, row.leadFault);
+  faultOf((await latestDiagnosis(tx, ctx, row.id))?.fault ?? null, { ...row, hand: row.student.hand });

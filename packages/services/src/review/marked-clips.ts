@@ -1,7 +1,7 @@
 import type { Tx } from '@ballfirst/db/with-academy';
+import type { Marked } from '@ballfirst/diagnosis/evidence-of';
 import type { Context } from '../context.ts';
 import type { SubmissionRow } from '../rows.ts';
-import type { Marked } from './evidence-of.ts';
 import { readMarking } from './marking-of.ts';
 import { pictureOf, settingOf } from './picture-of.ts';
 

@@ -1,7 +1,7 @@
 import type { Tx } from '@ballfirst/db/with-academy';
+import { readingsOf } from '@ballfirst/diagnosis/evidence-of';
 import type { Context } from '../context.ts';
 import type { SubmissionRow } from '../rows.ts';
-import { readingsOf } from './evidence-of.ts';
 import { markedClips } from './marked-clips.ts';
 import { storeMeasurements } from './store-measurements.ts';
 

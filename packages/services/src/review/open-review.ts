@@ -1,11 +1,11 @@
 import { Mark, Observation } from '@ballfirst/contracts/http/submissions';
 import { ProblemError } from '@ballfirst/contracts/problems';
-import { SubmissionStatus } from '@ballfirst/contracts/words';
+import { SubmissionStatus, Verdict } from '@ballfirst/contracts/words';
 import { type OpenSubmission, readOpenSubmission } from '@ballfirst/db/reads/open-submission';
+import { evidenceOf } from '@ballfirst/diagnosis/evidence-of';
 import { requireStaff } from '../authorise.ts';
 import type { Call, Reply } from '../operation-types.ts';
 import { diagnosisOf } from './diagnosis-of.ts';
-import { evidenceOf } from './evidence-of.ts';
 import { faultOf } from './fault-of.ts';
 import { openedSubmission } from './opened-submission.ts';
 import { pictureOf, settingOf } from './picture-of.ts';
@@ -18,6 +18,13 @@ const markingOf = (clip: OpenSubmission['clips'][number]) => ({
   observations: clip.observations.map((one) => Observation.parse(one)),
 });
 
+const lastEntry = (entries: NonNullable<OpenSubmission['programme']>['entries']) => {
+  const [last] = entries;
+  if (last === undefined) return null;
+  const { localDate, rung, balls, clean, verdict } = last;
+  return { localDate, rung, balls, clean, verdict: Verdict.parse(verdict) };
+};
+
 /** Everything the review screen needs, in one statement. @throws ProblemError not-found */
 export const openReview = async ({ ctx, input }: Call<'openReview'>): Promise<Reply<'openReview'>> => {
   requireStaff(ctx);
@@ -25,7 +32,7 @@ export const openReview = async ({ ctx, input }: Call<'openReview'>): Promise<Re
   const opened = await readOpenSubmission(db, { academyId: ctx.academyId, submissionId: input.id });
   if (opened === null) throw new ProblemError('not-found');
   const { submission, student, clips, diagnosis, reply, programme } = opened;
-  const fault = faultOf(diagnosis?.fault ?? null, submission.leadFault);
+  const fault = faultOf(diagnosis?.fault ?? null, { ...submission, hand: student.hand });
   const swing = { hand: student.hand, club: submission.club };
   return {
     submission: openedSubmission(opened, clock.now()),
@@ -52,7 +59,9 @@ export const openReview = async ({ ctx, input }: Call<'openReview'>): Promise<Re
             rung: programme.rung,
             status: programme.status,
             entries: programme.entries.length,
+            last: lastEntry(programme.entries),
           },
+    about: { goal: student.goal, usualMiss: student.usualMiss },
     earlier: opened.earlier.map((one) => ({ ...one, status: SubmissionStatus.parse(one.status) })),
   };
 };

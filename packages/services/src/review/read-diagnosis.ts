@@ -1,9 +1,9 @@
+import { evidenceOf } from '@ballfirst/diagnosis/evidence-of';
 import { requireStaff } from '../authorise.ts';
 import { inTransaction } from '../in-transaction.ts';
 import type { Call, Reply } from '../operation-types.ts';
 import { findSubmission } from '../submissions/lock-submission.ts';
 import { diagnosisOf } from './diagnosis-of.ts';
-import { evidenceOf } from './evidence-of.ts';
 import { faultOf } from './fault-of.ts';
 import { latestDiagnosis } from './latest-fault.ts';
 import { markedClips } from './marked-clips.ts';
@@ -24,7 +24,7 @@ export const readDiagnosis = async ({
         : await tx.membership.findUniqueOrThrow({
             where: { academyId_id: { academyId, id: chosen.byMembership } },
           });
-    const fault = faultOf(chosen?.fault ?? null, row.leadFault);
+    const fault = faultOf(chosen?.fault ?? null, { ...row, hand: row.student.hand });
     const clips = await markedClips(tx, ctx, row);
     return {
       chosen: chosen === null || by === null ? null : diagnosisOf({ ...chosen, by: by.name }),

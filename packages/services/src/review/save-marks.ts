@@ -1,4 +1,5 @@
 import { ProblemError } from '@ballfirst/contracts/problems';
+import { evidenceOf, readingsOf } from '@ballfirst/diagnosis/evidence-of';
 import { audit } from '../audit.ts';
 import { requireStaff } from '../authorise.ts';
 import { inTransaction } from '../in-transaction.ts';
@@ -6,7 +7,6 @@ import { requireClaim } from '../inbox/require-claim.ts';
 import type { Call, Reply } from '../operation-types.ts';
 import { checkMarks, checkObservations, lastOfEach } from './check-marks.ts';
 import { clipOfSubmission } from './clip-of-submission.ts';
-import { evidenceOf, readingsOf } from './evidence-of.ts';
 import { latestFault } from './latest-fault.ts';
 import { pictureOf, settingOf } from './picture-of.ts';
 import { storeMeasurements } from './store-measurements.ts';

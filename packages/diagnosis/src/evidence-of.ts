@@ -1,0 +1,99 @@
+import { causeById, causes } from '@ballfirst/library/causes';
+import type { CauseGroup, FaultId, SetUpTick } from '@ballfirst/library/types';
+import type { Mark, Picture, Setting } from '@ballfirst/swing/marks';
+import { measure } from '@ballfirst/swing/measure';
+import type { Reading, Refusal } from '@ballfirst/swing/measurement';
+import { isMeasurementKey, measurementNames } from '@ballfirst/swing/measurement-names';
+import type { ObservationAnswer } from './evidence.ts';
+import { type NextMark, nextMark } from './next-mark.ts';
+import { type RankedCause, rank } from './rank.ts';
+import { readAll } from './read-all.ts';
+import { methodVersion } from './weights.ts';
+
+/** All that is marked and seen on one clip, and how it was filmed. */
+export type Marked = {
+  readonly marks: readonly Mark[];
+  readonly observations: readonly ObservationAnswer[];
+  readonly picture: Picture;
+  readonly setting: Setting;
+};
+
+export type ShownReading = Pick<
+  Reading,
+  'key' | 'unit' | 'value' | 'u' | 'proxy' | 'band' | 'probabilityBelow' | 'probabilityAbove'
+> & { readonly name: string };
+export type ShownCause = Pick<RankedCause, 'causeId' | 'probability' | 'share' | 'score'> & {
+  readonly name: string;
+  readonly group: CauseGroup;
+  readonly tick: SetUpTick | null;
+  readonly factors: string[];
+};
+/** What a coach is shown: plain data in words and figures, the same on the server and in the browser. */
+export type SwingEvidence = {
+  readonly fault: FaultId;
+  readonly readings: ShownReading[];
+  readonly refusals: { readonly key: string; readonly words: string }[];
+  readonly causes: ShownCause[];
+  readonly next: Pick<NextMark, 'kind' | 'position' | 'point'> | null;
+  readonly methodVersion: string;
+};
+
+/**
+ * The readings of a clip against their bands, and why others could not be made.
+ *
+ * @throws MarkOutsideError (a RangeError) when a mark or its frame lies outside
+ */
+export function readingsOf({ marks, picture, setting }: Marked): {
+  readonly readings: readonly Reading[];
+  readonly refusals: readonly Refusal[];
+} {
+  const { measurements, refusals } = measure(marks, picture, setting);
+  return { readings: readAll(measurements, setting), refusals };
+}
+
+const shownReading = (reading: Reading): ShownReading => ({
+  key: reading.key,
+  name: isMeasurementKey(reading.key) ? measurementNames[reading.key].name : reading.key,
+  unit: reading.unit,
+  value: reading.value,
+  u: reading.u,
+  proxy: reading.proxy,
+  band: reading.band,
+  probabilityBelow: reading.probabilityBelow,
+  probabilityAbove: reading.probabilityAbove,
+});
+
+const shownCause = ({ causeId, probability, share, score, factors }: RankedCause): ShownCause => {
+  const { name, group, tick = null } = causeById(causeId);
+  return {
+    causeId,
+    name,
+    group,
+    tick,
+    probability,
+    share,
+    score,
+    factors: factors.map(({ sentence }) => sentence),
+  };
+};
+
+/**
+ * What the marks and observations of one clip show for a fault: readings, ranked causes, what to mark next.
+ *
+ * @param fault - the miss the swing is read for
+ * @throws MarkOutsideError (a RangeError) when a mark or its frame lies outside
+ * @example evidenceOf('fat', { marks, observations: [], picture, setting }).causes[0]?.factors
+ */
+export function evidenceOf(fault: FaultId, marked: Marked): SwingEvidence {
+  const { readings, refusals } = readingsOf(marked);
+  const asked = { fault, readings, observations: marked.observations, causes };
+  const next = nextMark({ ...asked, view: marked.setting.view, marked: marked.marks });
+  return {
+    fault,
+    readings: readings.map(shownReading),
+    refusals: refusals.map(({ key, words }) => ({ key, words })),
+    causes: rank(asked).map(shownCause),
+    next: next === null ? null : { kind: next.kind, position: next.position, point: next.point },
+    methodVersion,
+  };
+}
