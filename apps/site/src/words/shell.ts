@@ -16,6 +16,7 @@ export const shellWords = {
     students: 'Students',
     trials: 'Trials',
     mail: 'Messages',
+    staff: 'Staff',
   },
   notFound: {
     title: 'Nothing here',

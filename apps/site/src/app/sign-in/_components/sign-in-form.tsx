@@ -1,9 +1,11 @@
 'use client';
 import { answerOf, type Reply } from '@ballfirst/contracts/client';
+import Link from 'next/link';
 import { type FormEvent, useState } from 'react';
 import { api } from '../../../http/browser-api.ts';
 import { useSending } from '../../../http/use-sending.ts';
 import { TroubleNote } from '../../../shell/trouble-note.tsx';
+import { forgottenWords } from '../../../words/accounts.ts';
 import { signInWords } from '../../../words/sign-in.ts';
 import { ChooseAcademy } from './choose-academy.tsx';
 
@@ -54,6 +56,9 @@ export function SignInForm({ next }: { next: string }) {
       <button type="submit" className="main" disabled={sending.busy}>
         {sending.busy ? signInWords.busy : signInWords.go}
       </button>
+      <p>
+        <Link href="/forgotten">{forgottenWords.link}</Link>
+      </p>
     </form>
   );
 }
