@@ -24,6 +24,12 @@ export const oneOfEach = async (db: Database): Promise<string> => {
     await tx.standingChange.create({
       data: { academyId, id: newId(), studentId, toStanding: 'trial', reason: 'joined', at },
     });
+    await tx.guardianConsent.create({
+      data: {
+        ...{ academyId, id: newId(), studentId, guardianName: 'g', guardianEmail: 'g@example.test' },
+        ...{ relation: 'parent', quality: false, teaching: false, askedAt: at },
+      },
+    });
     await tx.mark.create({
       data: {
         ...{ academyId, clipId, position: 'address', point: 'ball', frame: 1, x: 10, y: 20 },

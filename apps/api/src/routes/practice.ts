@@ -3,6 +3,8 @@ import { markReplyRead } from '@ballfirst/services/practice/mark-reply-read';
 import { readHome } from '@ballfirst/services/practice/read-home';
 import { readProgramme } from '@ballfirst/services/practice/read-programme';
 import { readReply } from '@ballfirst/services/practice/read-reply';
+import { readMeans } from '@ballfirst/services/students/read-means';
+import { saveMeans } from '@ballfirst/services/students/save-means';
 import { type Mounting, mount } from '../door/mount.ts';
 
 export const practiceRoutes = (at: Mounting): void => {
@@ -11,4 +13,6 @@ export const practiceRoutes = (at: Mounting): void => {
   mount(at, 'markReplyRead', markReplyRead);
   mount(at, 'readProgramme', readProgramme);
   mount(at, 'logPractice', logPractice);
+  mount(at, 'readMeans', readMeans);
+  mount(at, 'saveMeans', saveMeans);
 };

@@ -1,3 +1,4 @@
+import { recordWithdrawal } from '@ballfirst/services/consent/record-withdrawal';
 import { changeStanding } from '@ballfirst/services/students/change-standing';
 import { listMail } from '@ballfirst/services/students/list-mail';
 import { listStudents } from '@ballfirst/services/students/list-students';
@@ -9,6 +10,7 @@ export const studentsRoutes = (at: Mounting): void => {
   mount(at, 'listStudents', listStudents);
   mount(at, 'readStudent', readStudent);
   mount(at, 'changeStanding', changeStanding);
+  mount(at, 'recordWithdrawal', recordWithdrawal);
   mount(at, 'readTrials', readTrials);
   mount(at, 'listMail', listMail);
 };

@@ -31,9 +31,7 @@ export const Guardian = z.object({
   /** True: the guardian sits beside and agrees here. False: a letter with a link asks for the consent. */
   consents: z.boolean(),
   /** Beyond coaching, each agreed to on its own; off unless said. */
-  purposes: z
-    .object({ quality: z.boolean(), teaching: z.boolean() })
-    .default({ quality: false, teaching: false }),
+  purposes: z.object({ quality: z.boolean(), teaching: z.boolean() }).exactOptional(),
 });
 export const Join = z.object({
   name: z.string().trim().min(1, 'Tell us your name.').max(120),

@@ -106,6 +106,8 @@ export const NewSubmission = z.object({
   pain: Pain,
   painNote: z.string().trim().max(500),
   checkInId: Id.nullable(),
+  /** How long the swing on these clips is; left out, what was said with each upload stays. */
+  swingLength: SwingLength.exactOptional(),
 });
 
 /** What can be put right after sending; what is left out stays as it is. Pain is never taken back here. */
@@ -223,6 +225,18 @@ export const releaseSubmission = operation({
   status: 200,
   summary: 'Give a claimed submission back to the inbox.',
   params: idParam,
+  reply: Submission,
+});
+export const handOverSubmission = operation({
+  id: 'handOverSubmission',
+  method: 'POST',
+  path: '/api/submissions/{id}/hand-over',
+  tag: 'inbox',
+  who: ['coach', 'manager'],
+  status: 200,
+  summary: 'Give a submission to another coach with a line of why; the claim is theirs for four hours.',
+  params: idParam,
+  body: z.object({ to: Id, why: z.string().trim().min(1, 'Say why in a line.').max(200) }),
   reply: Submission,
 });
 export const acknowledgePain = operation({

@@ -11,6 +11,7 @@ import { emit } from '../outbox.ts';
 import { trialPeriod } from '../students/trial-period.ts';
 
 type Joining = Input<'joinAcademy'>;
+const coachingOnly = { quality: false, teaching: false };
 type EnrolledStudent = NonNullable<Reply<'joinAcademy'>['student']>;
 
 /**
@@ -61,7 +62,7 @@ export const enrolStudent = async (
     },
   });
   if (joining.ageGroup === 'junior' && joining.guardian !== null) {
-    const { consents, purposes, ...guardian } = joining.guardian;
+    const { consents, purposes = coachingOnly, ...guardian } = joining.guardian;
     requireOther(guardian.email, joining.email);
     await openConsent(tx, ctx, { studentId, guardian, given: consents ? purposes : null });
   }

@@ -38,7 +38,7 @@ export const sendSubmission = async ({
     const before = await tx.submission.count({ where: { academyId, studentId } });
     const trialEnd = await startTrialAtFirstSwing(tx, ctx, student);
     const id = newId();
-    const { clipIds: _, ...told } = input;
+    const { clipIds: _, swingLength, ...told } = input;
     await tx.submission.create({
       data: {
         academyId,
@@ -64,7 +64,7 @@ export const sendSubmission = async ({
     });
     await tx.clip.updateMany({
       where: { academyId, id: { in: clips.map((clip) => clip.id) } },
-      data: { submissionId: id },
+      data: { submissionId: id, ...(swingLength && { swingLength }) },
     });
     if (input.pain !== 'none') await holdPractice(tx, ctx, studentId, 'pain-with-swing');
     await audit(tx, ctx, { action: 'send-submission', subject: `submission:${id}` });
