@@ -8,6 +8,11 @@ export type Bar = {
 
 /** The figures each bench must show, and their bars. A figure that is not shown counts as missed. */
 export const bars: Readonly<Record<string, Readonly<Record<string, Bar>>>> = {
+  step: {
+    'wrong-frames': { of: 'value', max: 0, n: 240 },
+    'forward-p95-ms': { of: 'value', max: 16.7, n: 200 },
+    'backward-p95-ms': { of: 'value', max: 75, n: 200 },
+  },
   start: {
     'cold-ms': { of: 'value', max: 10_000 },
     'warm-ms': { of: 'value', max: 4_000 },

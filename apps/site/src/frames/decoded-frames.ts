@@ -1,6 +1,27 @@
-import { Input, MP4, QTFF, UrlSource, VideoSampleSink } from 'mediabunny';
-import type { FrameSource } from './frame-source.ts';
-import { middleOf } from './frame-table.ts';
+import { type EncodedPacket, EncodedPacketSink, Input, MP4, QTFF, UrlSource } from 'mediabunny';
+import type { Decoding, FrameSource } from './frame-source.ts';
+import { frameAt, middleOf } from './frame-table.ts';
+import { openRuns, type Runs } from './open-runs.ts';
+
+/** A rendition has a key frame every ten; a clip without them must not be decoded whole for one picture. */
+const longestRun = 30;
+
+/** The packets from the key frame before a frame up to the next one, or up to the frame itself. */
+const packetsOf = async (
+  packets: EncodedPacketSink,
+  timesS: readonly number[],
+  { wanted, alone }: Decoding,
+): Promise<EncodedPacket[]> => {
+  const key = await packets.getKeyPacket(middleOf(timesS, wanted));
+  const found: EncodedPacket[] = [];
+  for (let packet = key; packet !== null; packet = await packets.getNextPacket(packet)) {
+    const frame = frameAt(timesS, packet.timestamp);
+    if (packet !== key && packet.type === 'key') break;
+    if (frame > wanted && (alone || frame > wanted + longestRun)) break;
+    found.push(packet);
+  }
+  return found;
+};
 
 /** Frames decoded one by one. Null where this browser cannot decode the clip. */
 export const openDecodedFrames = async (
@@ -9,25 +30,24 @@ export const openDecodedFrames = async (
 ): Promise<FrameSource | null> => {
   if (typeof VideoDecoder === 'undefined') return null;
   const input = new Input({ source: new UrlSource(address), formats: [MP4, QTFF] });
+  let runs: Runs | null = null;
   try {
     const track = await input.getPrimaryVideoTrack();
-    if (track === null || !(await track.canDecode()))
+    const config = await track?.getDecoderConfig();
+    if (track === null || !config || !(await track.canDecode()))
       throw new Error('This browser does not decode the clip.');
-    const sink = new VideoSampleSink(track);
+    const packets = new EncodedPacketSink(track);
     return {
       exact: true,
-      async picture(frame) {
-        const sample = await sink.getSample(middleOf(timesS, frame));
-        if (sample === null) throw new Error(`Frame ${frame} is not in the clip.`);
-        const decoded = sample.toVideoFrame();
-        try {
-          return await createImageBitmap(decoded);
-        } finally {
-          decoded.close();
-          sample.close();
-        }
+      async decode(asked) {
+        const run = await packetsOf(packets, timesS, asked);
+        if (runs === null || runs.broken()) runs = openRuns(config);
+        await runs.decode(run, asked, (timestampUs) => frameAt(timesS, timestampUs / 1e6));
       },
-      close: () => input.dispose(),
+      close() {
+        runs?.close();
+        input.dispose();
+      },
     };
   } catch {
     input.dispose();

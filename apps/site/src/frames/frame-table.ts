@@ -33,3 +33,15 @@ export const middleOf = (timesS: readonly number[], frame: number): number => {
   const before = timesS[frame - 1];
   return at + (before === undefined ? 0.01 : (at - before) / 2);
 };
+
+/** The frame that is shown at an instant: the last one that begins no later, with half a millisecond of grace. */
+export const frameAt = (timesS: readonly number[], timeS: number): number => {
+  let low = 0;
+  let high = timesS.length - 1;
+  while (low < high) {
+    const middle = Math.ceil((low + high) / 2);
+    if ((timesS[middle] ?? 0) <= timeS + 0.0005) low = middle;
+    else high = middle - 1;
+  }
+  return low;
+};

@@ -1,51 +1,109 @@
 import type { FrameSource } from './frame-source.ts';
 
 /** Pictures kept for stepping to and fro. 720 x 1280 takes 3.7 MB a picture. */
-const most = 40;
+const most = 48;
 
 export type PictureCache = {
   readonly exact: boolean;
-  /** The picture of a frame; it belongs to the cache and stays good until `most` others were asked for. */
+  /** The picture of a frame at once, where it is kept. It belongs to the cache: draw it now. */
+  ready(frame: number): ImageBitmap | null;
+  /** The picture of a frame, before everything else. It belongs to the cache: draw it when it comes. */
   picture(frame: number): Promise<ImageBitmap>;
+  /** The picture of a frame, when nothing is more urgent. */
+  later(frame: number): Promise<ImageBitmap>;
+  /** Decodes a frame and its neighbours when nothing is more urgent, so that the next steps find them. */
+  ahead(frame: number): void;
   close(): void;
 };
 
-/** A small cache before a source, which is asked for one frame after another, never for two at once. */
+type Waiting = { resolve: (picture: ImageBitmap) => void; reject: (error: unknown) => void };
+type Task = { frame: number; urgent: boolean; alone: boolean };
+
+/** A cache before a source, which is asked for one frame after another: what was wanted last comes first. */
 export const cachePictures = (source: FrameSource): PictureCache => {
-  const kept = new Map<number, Promise<ImageBitmap>>();
-  let turn: Promise<unknown> = Promise.resolve();
+  const kept = new Map<number, ImageBitmap>();
+  const waiting = new Map<number, Waiting[]>();
+  const urgent: Task[] = [];
+  const idle: Task[] = [];
+  let atWork: { task: Task; stop: AbortController } | null = null;
   let closed = false;
 
-  const drop = (frame: number) => {
-    const old = kept.get(frame);
+  const give = (frame: number, picture: ImageBitmap) => {
+    if (closed || kept.has(frame)) picture.close();
+    else kept.set(frame, picture);
+    const found = kept.get(frame);
+    for (const one of waiting.get(frame) ?? []) {
+      if (found === undefined) one.reject(new Error('The clip was closed.'));
+      else one.resolve(found);
+    }
+    waiting.delete(frame);
+    for (const [oldest, old] of kept) {
+      if (kept.size <= most) break;
+      kept.delete(oldest);
+      old.close();
+    }
+  };
+  const fail = (frame: number, error: unknown) => {
+    for (const one of waiting.get(frame) ?? []) one.reject(error);
+    waiting.delete(frame);
+  };
+
+  const work = async () => {
+    if (atWork !== null) return;
+    for (let task = urgent.pop() ?? idle.shift(); task !== undefined; task = urgent.pop() ?? idle.shift()) {
+      const { frame, alone } = task;
+      if (kept.has(frame)) continue;
+      const stop = new AbortController();
+      atWork = { task, stop };
+      try {
+        await source.decode({ wanted: frame, alone, give, signal: stop.signal });
+      } catch (error) {
+        fail(frame, error);
+      }
+    }
+    atWork = null;
+  };
+  const add = (task: Task) => {
+    if (task.urgent) urgent.push(task);
+    else idle.push(task);
+    // What is left of a run whose own frame is out, or of one nobody waits for, gives way.
+    if (task.urgent && atWork !== null && !waiting.has(atWork.task.frame)) atWork.stop.abort();
+    work();
+  };
+  const ready = (frame: number): ImageBitmap | null => {
+    const found = kept.get(frame);
+    if (found === undefined) return null;
     kept.delete(frame);
-    old?.then((picture) => picture.close()).catch(() => undefined);
+    kept.set(frame, found);
+    return found;
+  };
+  const ask = (frame: number, task: Omit<Task, 'frame'>): Promise<ImageBitmap> => {
+    const found = ready(frame);
+    if (found !== null) return Promise.resolve(found);
+    if (closed) return Promise.reject(new Error('The clip was closed.'));
+    return new Promise((resolve, reject) => {
+      waiting.set(frame, [...(waiting.get(frame) ?? []), { resolve, reject }]);
+      add({ frame, ...task });
+    });
   };
 
   return {
     exact: source.exact,
-    picture(frame) {
-      const found = kept.get(frame);
-      if (found !== undefined) {
-        kept.delete(frame);
-        kept.set(frame, found);
-        return found;
-      }
-      const asked = turn.then(() => {
-        if (closed) throw new Error('The clip was closed.');
-        return source.picture(frame);
-      });
-      turn = asked.catch(() => kept.delete(frame));
-      kept.set(frame, asked);
-      for (const oldest of kept.keys()) {
-        if (kept.size <= most) break;
-        drop(oldest);
-      }
-      return asked;
+    ready,
+    picture: (frame) => ask(frame, { urgent: true, alone: false }),
+    later: (frame) => ask(frame, { urgent: false, alone: true }),
+    ahead(frame) {
+      if (!closed && !kept.has(frame) && atWork?.task.frame !== frame && idle.length < most)
+        add({ frame, urgent: false, alone: false });
     },
     close() {
       closed = true;
-      for (const frame of [...kept.keys()]) drop(frame);
+      atWork?.stop.abort();
+      for (const frame of [...waiting.keys()]) fail(frame, new Error('The clip was closed.'));
+      urgent.length = 0;
+      idle.length = 0;
+      for (const picture of kept.values()) picture.close();
+      kept.clear();
       source.close();
     },
   };

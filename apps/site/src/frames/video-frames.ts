@@ -25,11 +25,11 @@ export const openVideoFrames = async (address: string, timesS: readonly number[]
   await loaded;
   return {
     exact: false,
-    async picture(frame) {
+    async decode({ wanted, give }) {
       const seeked = happens(video, 'seeked');
-      video.currentTime = middleOf(timesS, frame);
+      video.currentTime = middleOf(timesS, wanted);
       await seeked;
-      return createImageBitmap(video);
+      give(wanted, await createImageBitmap(video));
     },
     close() {
       video.removeAttribute('src');

@@ -1,7 +1,8 @@
 'use client';
 import { type MouseEvent, useRef } from 'react';
 import { Cross } from '../../../../../drawings/cross.tsx';
-import { FrameCanvas, type Part } from '../../../../../frames/frame-canvas.tsx';
+import type { Part } from '../../../../../frames/draw-picture.ts';
+import { FrameCanvas } from '../../../../../frames/frame-canvas.tsx';
 import type { PictureCache } from '../../../../../frames/picture-cache.ts';
 import { pointNames, positionNames } from '../../../../../words/marks.ts';
 import { reviewWords } from '../../../../../words/review.ts';

@@ -1,4 +1,4 @@
-import type { Part } from '../../../../../frames/frame-canvas.tsx';
+import type { Part } from '../../../../../frames/draw-picture.ts';
 
 export type Size = { readonly widthPx: number; readonly heightPx: number };
 export type Zoom = { readonly times: number; readonly x: number; readonly y: number };

@@ -24,8 +24,8 @@ const submission = {
   tally,
 } as unknown as Reply<'readSubmission'>;
 const drill = {
-  id: 'past-the-line',
-  name: 'Past the line',
+  id: 'past-the-stick',
+  name: 'Past the stick',
   purpose: 'Takes the hips over the lead foot.',
   causes: ['sway-away'],
   places: ['grass', 'mat'],
