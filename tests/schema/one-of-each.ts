@@ -21,6 +21,12 @@ export const oneOfEach = async (db: Database): Promise<string> => {
         ...{ byMembership: coach.id, createdAt: at, expiresAt: at },
       },
     });
+    await tx.nudge.create({
+      data: {
+        ...{ academyId, id: newId(), studentId, kind: 'practice', subject: programmeId },
+        ...{ localDate: '2026-03-10', at },
+      },
+    });
     await tx.standingChange.create({
       data: { academyId, id: newId(), studentId, toStanding: 'trial', reason: 'joined', at },
     });
@@ -85,6 +91,28 @@ export const oneOfEach = async (db: Database): Promise<string> => {
           filmed: false,
         },
         ...{ pain: 'none', localDate: '2026-03-10', at, verdict: 'passed' },
+      },
+    });
+    await tx.concern.create({
+      data: {
+        ...{
+          academyId,
+          id: newId(),
+          studentId,
+          kind: 'stuck',
+          subjectId: programmeId,
+          programmeId,
+          pain: 'none',
+        },
+        ...{
+          words: '',
+          status: 'waiting',
+          raisedAt: at,
+          answerBy: at,
+          priorityKey: at,
+          reasons: [],
+          version: 1,
+        },
       },
     });
     await tx.checkIn.create({

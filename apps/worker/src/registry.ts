@@ -4,7 +4,11 @@ import { countCorrected } from './jobs/count-corrected.ts';
 import { endTrials } from './jobs/end-trials.ts';
 import { expireUploads } from './jobs/expire-uploads.ts';
 import { lapseClaims } from './jobs/lapse-claims.ts';
+import { lookAfterStudents } from './jobs/look-after-students.ts';
+import { placeStudentAgain } from './jobs/place-student-again.ts';
 import { prepareClip } from './jobs/prepare-clip.ts';
+import { raisePain } from './jobs/raise-pain.ts';
+import { raiseTrialEndings } from './jobs/raise-trial-endings.ts';
 import { reconcileClips } from './jobs/reconcile-clips.ts';
 import { rollUpPractice } from './jobs/roll-up-practice.ts';
 import { rollUpSubmission } from './jobs/roll-up-submission.ts';
@@ -16,6 +20,7 @@ import { writeClipRefused } from './jobs/write-clip-refused.ts';
 import { writeFilmAgain } from './jobs/write-film-again.ts';
 import { writeGuardian } from './jobs/write-guardian.ts';
 import { writeInvitation } from './jobs/write-invitation.ts';
+import { writeNudge } from './jobs/write-nudge.ts';
 import { writePainHeld } from './jobs/write-pain-held.ts';
 import { writePainReported } from './jobs/write-pain-reported.ts';
 import { writeReplySent } from './jobs/write-reply-sent.ts';
@@ -36,8 +41,11 @@ const eventJobs = [
   writePainHeld,
   writePainReported,
   writeCheckIn,
+  writeNudge,
   writeStanding,
   scheduleFirstCheckIn,
+  raisePain,
+  placeStudentAgain,
   rollUpPractice,
   rollUpSubmission,
   countCorrected,
@@ -46,7 +54,9 @@ const eventJobs = [
 /** What runs at every tick, whatever happened. */
 export const ticks: readonly Job[] = [
   sendCheckIns,
+  lookAfterStudents,
   endTrials,
+  raiseTrialEndings,
   lapseClaims,
   sealAudit,
   reconcileClips,

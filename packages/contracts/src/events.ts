@@ -27,6 +27,7 @@ export const events = {
   'concern.claimed': z.object({ concernId: Id }),
   'concern.released': z.object({ concernId: Id }),
   'concern.closed': z.object({ concernId: Id }),
+  'nudge.due': z.object({ nudgeId: Id }),
   'check-in.due': z.object({ checkInId: Id }),
   'standing.changed': z.object({ studentId: Id, to: Standing }),
 } as const;

@@ -10,6 +10,15 @@ export const mailMessage = (letter: Letter): SendMailOptions => ({
   html: letter.html,
   messageId: letter.messageId,
   date: letter.date,
+  // RFC 8058: one click in the mail program, no page in between.
+  ...(letter.stopUrl === undefined
+    ? {}
+    : {
+        headers: {
+          'List-Unsubscribe': `<${letter.stopUrl}>`,
+          'List-Unsubscribe-Post': 'List-Unsubscribe=One-Click',
+        },
+      }),
   disableFileAccess: true,
   disableUrlAccess: true,
 });

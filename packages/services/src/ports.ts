@@ -25,6 +25,8 @@ export type Letter = {
   /** Stable per effect, so that a message sent twice is one message. */
   readonly messageId: string;
   readonly date: Date;
+  /** One POST there ends such letters (RFC 8058), for mail programs that offer it. */
+  readonly stopUrl?: string;
 };
 export type Mailer = { send(letter: Letter): Promise<void> };
 

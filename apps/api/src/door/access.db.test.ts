@@ -101,6 +101,8 @@ const bodies = (): Record<string, unknown> => ({
   saveReply: { words: '', cause: null, setUpTicks: [], frames: [], plan: null },
   logPractice: { rung: 'rehearsal', balls: 10, clean: 5, filmed: false, pain: 'none' },
   changeStanding: { to: 'paid', reason: 'asked' },
+  chooseReminders: { reminders: true },
+  setReminderRule: { on: true },
   inviteStaff: { name: 'Ann', email: 'ann@example.test', role: 'coach' },
   askGuardian: { name: 'Cy Ash', relation: 'parent', email: 'cy@example.test' },
   saveMeans: {
@@ -116,6 +118,8 @@ const bodies = (): Record<string, unknown> => ({
 const addressOf = (it: Operation, foreign: Ids): string =>
   it.path
     .replace('{academy}', 'no-such-academy')
+    .replace('{token}', 'x'.repeat(43))
+    .replace('{kind}', 'practice')
     .replace('{clipId}', foreign.clipId)
     .replace('{id}', foreign[it.path.split('/')[2] as keyof Ids] ?? '');
 

@@ -19,7 +19,7 @@ const pages: Record<Role, readonly (readonly [path: string, name: string])[]> = 
     ['/inbox', shellWords.nav.inbox],
     ['/students', shellWords.nav.students],
     ['/mail', shellWords.nav.mail],
-    ['/staff', shellWords.nav.staff],
+    ['/settings', shellWords.nav.settings],
   ],
 };
 

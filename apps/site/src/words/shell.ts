@@ -16,7 +16,7 @@ export const shellWords = {
     students: 'Students',
     trials: 'Trials',
     mail: 'Messages',
-    staff: 'Staff',
+    settings: 'Settings',
   },
   notFound: {
     title: 'Nothing here',

@@ -2,8 +2,10 @@ import * as accounts from './accounts.ts';
 import * as consent from './consent.ts';
 import * as identity from './identity.ts';
 import * as inbox from './inbox.ts';
+import * as live from './live.ts';
 import * as means from './means.ts';
 import * as practice from './practice.ts';
+import * as reminders from './reminders.ts';
 import * as review from './review.ts';
 import * as staff from './staff.ts';
 import * as students from './students.ts';
@@ -13,8 +15,11 @@ const { signIn, signOut, readMe, chooseAcademy, readAcademy, joinAcademy } = ide
 const { readGuardian, askGuardian, readConsent, giveConsent, withdrawConsent, recordWithdrawal } = consent;
 const { readMeans, saveMeans } = means;
 const { sendSubmission, listSubmissions, readSubmission, correctSubmission, addClip, readClip } = submissions;
-const { claimSubmission, releaseSubmission, acknowledgePain, askToFilmAgain } = submissions;
-const { readInbox } = inbox;
+const { claimSubmission, releaseSubmission, handOverSubmission, acknowledgePain, askToFilmAgain } =
+  submissions;
+const { readInbox, readInboxLoad, listCoaches, claimNext } = inbox;
+const { claimConcern, releaseConcern, closeConcern } = inbox;
+const { followLive } = live;
 const {
   openReview,
   readMarks,
@@ -28,6 +33,7 @@ const {
 const { readHome, readReply, markReplyRead, readProgramme, logPractice } = practice;
 const { listStudents, readStudent, changeStanding, readTrials, listMail, listDrills } = students;
 const { askReset, resetPassword, readInvitation, acceptInvitation } = accounts;
+const { stopReminders, readReminders, chooseReminders, readReminderRules, setReminderRule } = reminders;
 const { listStaff, inviteStaff, revokeInvitation, endStaff } = staff;
 
 /** Every operation of the API, by id. */
@@ -57,8 +63,16 @@ export const operations = {
   addClip,
   readClip,
   readInbox,
+  readInboxLoad,
+  listCoaches,
+  claimNext,
   claimSubmission,
   releaseSubmission,
+  handOverSubmission,
+  claimConcern,
+  releaseConcern,
+  closeConcern,
+  followLive,
   acknowledgePain,
   askToFilmAgain,
   openReview,
@@ -80,6 +94,11 @@ export const operations = {
   readTrials,
   listMail,
   listDrills,
+  stopReminders,
+  readReminders,
+  chooseReminders,
+  readReminderRules,
+  setReminderRule,
   listStaff,
   inviteStaff,
   revokeInvitation,

@@ -18,6 +18,8 @@ export type LetterGiven = {
   readonly letter: Composed;
   /** What the manager's list keeps instead of the text: a letter with a link that opens an account. */
   readonly kept?: string;
+  /** Where a mail program ends reminders by itself, by one POST. */
+  readonly stopUrl?: string;
 };
 
 /**
@@ -62,6 +64,7 @@ export const sendLetter = async ({
         from: { name: input.academyName, address: `lessons@${host}` },
         messageId: `<${name}.${eventId}@${host}>`,
         date,
+        ...(input.stopUrl === undefined ? {} : { stopUrl: input.stopUrl }),
       });
       return true;
     },

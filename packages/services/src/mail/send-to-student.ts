@@ -17,12 +17,17 @@ export const sendToStudent = async (
     readonly kind: string;
     readonly reader: StudentToWriteTo;
     readonly letter: Composed;
+    /** Where a mail program ends reminders by itself. */
+    readonly stopUrl?: string;
   },
 ): Promise<Told> => {
   const { eventId, kind, letter } = it;
   const { student, guardian } = it.reader;
   const { id: membershipId, name, email } = student.membership;
-  const of = { eventId, kind, academyName: student.academy.name };
+  const of = {
+    ...{ eventId, kind, academyName: student.academy.name },
+    ...(it.stopUrl === undefined ? {} : { stopUrl: it.stopUrl }),
+  };
   // The guardian first: where only one of the two can be reached, it is not the minor alone.
   const copied =
     guardian === null

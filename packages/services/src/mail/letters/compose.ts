@@ -13,6 +13,8 @@ export type Parts = {
   /** The page to go to, its address written out. */
   readonly page: { readonly does: string; readonly url: string };
   readonly academyName: string;
+  /** A small line at the end with an address of its own. */
+  readonly footer?: { readonly does: string; readonly url: string };
 };
 
 /** One line: nothing that a person typed may end a header or start a paragraph. */
@@ -23,6 +25,7 @@ export const compose = (parts: Parts): Composed => {
   const greeting = `Hello ${oneLine(parts.name)},`;
   const paragraphs = parts.paragraphs.map(oneLine);
   const cautions = parts.cautions ?? [];
+  const { footer } = parts;
   const { does, url } = parts.page;
   const signed = oneLine(parts.academyName);
   const text = [
@@ -31,6 +34,7 @@ export const compose = (parts: Parts): Composed => {
     `${does}:\n${url}`,
     ...(cautions.length === 0 ? [] : [cautions.map((caution) => `- ${caution}`).join('\n')]),
     signed,
+    ...(footer === undefined ? [] : [`${footer.does}: ${footer.url}`]),
   ].join('\n\n');
   const p = (words: string): string => `<p>${escapeHtml(words)}</p>`;
   const items = cautions.map((caution) => `<li>${escapeHtml(caution)}</li>`).join('');
@@ -41,6 +45,9 @@ export const compose = (parts: Parts): Composed => {
     `<p>${escapeHtml(does)}:<br><a href="${escapeHtml(url)}">${escapeHtml(url)}</a></p>`,
     ...(cautions.length === 0 ? [] : [`<ul>${items}</ul>`]),
     p(signed),
+    ...(footer === undefined
+      ? []
+      : [`<p><small><a href="${escapeHtml(footer.url)}">${escapeHtml(footer.does)}</a></small></p>`]),
     '</body></html>',
   ].join('\n');
   return { subject: oneLine(parts.subject), text: `${text}\n`, html: `${html}\n` };

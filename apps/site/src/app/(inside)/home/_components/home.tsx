@@ -3,6 +3,7 @@ import type { PlayingHand } from '@ballfirst/library/words-for-hand';
 import { Cautions } from '../../../../drill-card/cautions.tsx';
 import { homeWords } from '../../../../words/home.ts';
 import { NextThing } from './next-thing.tsx';
+import { OwnReminders } from './own-reminders.tsx';
 import { ProgrammeBlock } from './programme-block.tsx';
 import { RepliesList } from './replies-list.tsx';
 import { SwingsList } from './swings-list.tsx';
@@ -23,6 +24,7 @@ export function Home({ first, hand }: { first: HomeState; hand: PlayingHand }) {
       <RepliesList replies={home.replies} />
       <SwingsList swings={home.latest} />
       {(programme !== null || home.weeks.length > 0) && <Weeks weeks={home.weeks} />}
+      <OwnReminders />
     </>
   );
 }

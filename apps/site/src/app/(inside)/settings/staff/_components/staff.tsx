@@ -1,7 +1,7 @@
 'use client';
 import type { Reply } from '@ballfirst/contracts/client';
-import { TroubleNote } from '../../../../shell/trouble-note.tsx';
-import { staffWords } from '../../../../words/staff.ts';
+import { TroubleNote } from '../../../../../shell/trouble-note.tsx';
+import { staffWords } from '../../../../../words/staff.ts';
 import { InvitationRow } from './invitation-row.tsx';
 import { InviteForm } from './invite-form.tsx';
 import { MemberRow } from './member-row.tsx';

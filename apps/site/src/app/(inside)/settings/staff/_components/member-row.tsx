@@ -1,8 +1,8 @@
 'use client';
 import type { Reply } from '@ballfirst/contracts/client';
 import { useState } from 'react';
-import { When } from '../../../../times/when.tsx';
-import { staffWords } from '../../../../words/staff.ts';
+import { When } from '../../../../../times/when.tsx';
+import { staffWords } from '../../../../../words/staff.ts';
 import styles from './staff.module.css';
 
 type Props = {

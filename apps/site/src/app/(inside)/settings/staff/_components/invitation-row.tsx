@@ -1,7 +1,7 @@
 'use client';
 import type { Reply } from '@ballfirst/contracts/client';
-import { When } from '../../../../times/when.tsx';
-import { staffWords } from '../../../../words/staff.ts';
+import { When } from '../../../../../times/when.tsx';
+import { staffWords } from '../../../../../words/staff.ts';
 import styles from './staff.module.css';
 
 type Props = {

@@ -1,8 +1,8 @@
 'use client';
 import type { Body } from '@ballfirst/contracts/client';
 import { type FormEvent, useRef, useState } from 'react';
-import { RadioRow } from '../../../../shell/radio-row.tsx';
-import { staffWords } from '../../../../words/staff.ts';
+import { RadioRow } from '../../../../../shell/radio-row.tsx';
+import { staffWords } from '../../../../../words/staff.ts';
 
 type Invite = Body<'inviteStaff'>;
 type Props = { busy: boolean; onInvite: (body: Invite) => Promise<unknown> };

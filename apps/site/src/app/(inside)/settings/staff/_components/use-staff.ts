@@ -1,9 +1,9 @@
 'use client';
 import { answerOf, type Body, type Reply } from '@ballfirst/contracts/client';
 import { useState } from 'react';
-import { api } from '../../../../http/browser-api.ts';
-import { useOnceKey } from '../../../../http/use-once-key.ts';
-import { useSending } from '../../../../http/use-sending.ts';
+import { api } from '../../../../../http/browser-api.ts';
+import { useOnceKey } from '../../../../../http/use-once-key.ts';
+import { useSending } from '../../../../../http/use-sending.ts';
 
 /** The staff as last read, and what a manager may do to it; each change reads the list again. */
 export const useStaff = (first: Reply<'listStaff'>) => {
