@@ -68,6 +68,13 @@ export const oneOfEach = async (db: Database): Promise<string> => {
         ...{ byMembership: coach.id, version: 1, updatedAt: at },
       },
     });
+    const { id: replyId } = await tx.reply.findFirstOrThrow({ where: { academyId } });
+    await tx.question.create({
+      data: {
+        ...{ academyId, id: newId(), studentId, replyId, byMembership: coach.id },
+        ...{ voice: 'student', words: 'Why?', at },
+      },
+    });
     await tx.libraryItem.create({
       data: { academyId, kind: 'phrase', key: 'hold', version: 1, content: {}, at },
     });

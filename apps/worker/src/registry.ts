@@ -20,9 +20,11 @@ import { writeClipRefused } from './jobs/write-clip-refused.ts';
 import { writeFilmAgain } from './jobs/write-film-again.ts';
 import { writeGuardian } from './jobs/write-guardian.ts';
 import { writeInvitation } from './jobs/write-invitation.ts';
+import { writeJoinAsked } from './jobs/write-join-asked.ts';
 import { writeNudge } from './jobs/write-nudge.ts';
 import { writePainHeld } from './jobs/write-pain-held.ts';
 import { writePainReported } from './jobs/write-pain-reported.ts';
+import { writeQuestionAnswered } from './jobs/write-question-answered.ts';
 import { writeReplySent } from './jobs/write-reply-sent.ts';
 import { writeReset } from './jobs/write-reset.ts';
 import { writeStanding } from './jobs/write-standing.ts';
@@ -42,6 +44,8 @@ const eventJobs = [
   writePainReported,
   writeCheckIn,
   writeNudge,
+  writeQuestionAnswered,
+  writeJoinAsked,
   writeStanding,
   scheduleFirstCheckIn,
   raisePain,

@@ -27,6 +27,8 @@ export const events = {
   'concern.claimed': z.object({ concernId: Id }),
   'concern.released': z.object({ concernId: Id }),
   'concern.closed': z.object({ concernId: Id }),
+  'question.answered': z.object({ questionId: Id }),
+  'join.asked': z.object({ studentId: Id }),
   'nudge.due': z.object({ nudgeId: Id }),
   'check-in.due': z.object({ checkInId: Id }),
   'standing.changed': z.object({ studentId: Id, to: Standing }),

@@ -24,11 +24,16 @@ export const problems = {
     'This cannot be done now: something has changed since you looked. Load the page again.',
   ],
   'same-key-at-work': [409, 'The same request is still being worked on. Wait a moment and try again.'],
+  'upload-elsewhere': [
+    409,
+    'This video went on from another place meanwhile. It goes on by itself from where it is now.',
+  ],
   'changed-meanwhile': [
     412,
     'Somebody changed this since you opened it. Load it again; your own text is kept.',
   ],
   'too-large': [413, 'That is larger than we can take. The limit for a video is 500 MB.'],
+  'not-a-video': [415, 'That file is not a video. Choose the video that your phone recorded.'],
   'key-used-otherwise': [422, 'This key was used for another request. Send the form again.'],
   'tally-over-total': [
     422,
@@ -41,16 +46,19 @@ export const problems = {
     422,
     'A mark lies outside the picture or on a frame that the clip does not have. Place it again.',
   ],
+  'thread-full': [409, 'Your coach answers first. For something new, send a swing.'],
   'standing-not-possible': [422, 'A student cannot change from this standing to that one.'],
   'practice-not-possible': [422, 'Clean strikes cannot be more than the balls you hit.'],
   'practice-held': [
     409,
     'Practice is on hold because of pain. Stop, see a clinician, and tell your coach when you are well.',
   ],
+  'upload-busy': [423, 'This video is on its way from another tab or phone. Let it go on there.'],
   'precondition-missing': [428, 'Say which version you changed (If-Match).'],
   'too-many-tries': [429, 'Too many tries. Wait a few minutes and try again.'],
   unexpected: [500, 'Something went wrong on our side. Nothing you sent was lost; try again in a moment.'],
   busy: [503, 'The service is busy. Try again in a few seconds.'],
+  'no-room': [507, 'There is no room for more video just now. What has arrived is kept; try again later.'],
 } as const satisfies Record<string, readonly [number, string]>;
 
 export type ProblemCode = keyof typeof problems;

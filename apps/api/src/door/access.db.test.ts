@@ -101,6 +101,8 @@ const bodies = (): Record<string, unknown> => ({
   saveReply: { words: '', cause: null, setUpTicks: [], frames: [], plan: null },
   logPractice: { rung: 'rehearsal', balls: 10, clean: 5, filmed: false, pain: 'none' },
   changeStanding: { to: 'paid', reason: 'asked' },
+  askBack: { words: 'Where do I look?' },
+  answerBack: { words: 'At the ball.' },
   chooseReminders: { reminders: true },
   setReminderRule: { on: true },
   inviteStaff: { name: 'Ann', email: 'ann@example.test', role: 'coach' },

@@ -1,3 +1,7 @@
+import { answerBack } from '@ballfirst/services/asking/answer-back';
+import { askBack } from '@ballfirst/services/asking/ask-back';
+import { askToJoin } from '@ballfirst/services/asking/ask-to-join';
+import { readOwnTrial } from '@ballfirst/services/asking/read-own-trial';
 import { logPractice } from '@ballfirst/services/practice/log-practice';
 import { markReplyRead } from '@ballfirst/services/practice/mark-reply-read';
 import { readHome } from '@ballfirst/services/practice/read-home';
@@ -13,6 +17,10 @@ export const practiceRoutes = (at: Mounting): void => {
   mount(at, 'markReplyRead', markReplyRead);
   mount(at, 'readProgramme', readProgramme);
   mount(at, 'logPractice', logPractice);
+  mount(at, 'askBack', askBack);
+  mount(at, 'answerBack', answerBack);
+  mount(at, 'readOwnTrial', readOwnTrial);
+  mount(at, 'askToJoin', askToJoin);
   mount(at, 'readMeans', readMeans);
   mount(at, 'saveMeans', saveMeans);
 };

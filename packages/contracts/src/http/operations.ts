@@ -1,4 +1,5 @@
 import * as accounts from './accounts.ts';
+import * as asking from './asking.ts';
 import * as consent from './consent.ts';
 import * as identity from './identity.ts';
 import * as inbox from './inbox.ts';
@@ -32,6 +33,7 @@ const {
 } = review;
 const { readHome, readReply, markReplyRead, readProgramme, logPractice } = practice;
 const { listStudents, readStudent, changeStanding, readTrials, listMail, listDrills } = students;
+const { askBack, answerBack, readOwnTrial, askToJoin } = asking;
 const { askReset, resetPassword, readInvitation, acceptInvitation } = accounts;
 const { stopReminders, readReminders, chooseReminders, readReminderRules, setReminderRule } = reminders;
 const { listStaff, inviteStaff, revokeInvitation, endStaff } = staff;
@@ -86,6 +88,10 @@ export const operations = {
   readHome,
   readReply,
   markReplyRead,
+  askBack,
+  answerBack,
+  readOwnTrial,
+  askToJoin,
   readProgramme,
   logPractice,
   listStudents,

@@ -82,6 +82,14 @@ export const Programme = z.object({
   nextCheckIn: z.object({ id: Id, asks: z.enum(['practice', 'clip']), dueAt: Instant }).nullable(),
   createdAt: Instant,
 });
+/** A line of the short thread under a reply. */
+export const ThreadLine = z.object({
+  id: Id,
+  voice: z.enum(['student', 'coach']),
+  name: z.string(),
+  words: z.string(),
+  at: Instant,
+});
 /** A reply as the student sees it. `sentence` is the one cause in one sentence for this player's hand. */
 export const StudentReply = z.object({
   id: Id,
@@ -106,6 +114,7 @@ export const StudentReply = z.object({
     }),
   ),
   programme: Programme.nullable(),
+  thread: z.array(ThreadLine),
   cautions: z.array(z.string()).min(1),
 });
 export const Home = z.object({

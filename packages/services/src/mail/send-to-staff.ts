@@ -14,13 +14,15 @@ export const sendToStaff = async (
     readonly eventId: string;
     readonly kind: string;
     readonly academyName: string;
+    /** Coaches and managers unless said. */
+    readonly roles?: readonly ('coach' | 'manager')[];
     readonly letterFor: (name: string) => Composed;
   },
 ): Promise<Told> => {
   const { academyId } = ctx;
   const staff = await inTransaction(ctx, (tx) =>
     tx.membership.findMany({
-      where: { academyId, role: { in: ['coach', 'manager'] }, endedAt: null },
+      where: { academyId, role: { in: [...(it.roles ?? ['coach', 'manager'])] }, endedAt: null },
       orderBy: { id: 'asc' },
     }),
   );

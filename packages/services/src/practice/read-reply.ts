@@ -1,6 +1,7 @@
 import { SetUpTick } from '@ballfirst/contracts/words';
 import { everyDrill } from '@ballfirst/library/cautions';
 import { wordsForHand } from '@ballfirst/library/words-for-hand';
+import { threadOf } from '../asking/thread-of.ts';
 import { inTransaction } from '../in-transaction.ts';
 import type { Call, Reply } from '../operation-types.ts';
 import { findSentReply } from './find-sent-reply.ts';
@@ -26,6 +27,7 @@ export const readReply = ({ ctx, input }: Call<'readReply'>): Promise<Reply<'rea
       setUpTicks: row.setUpTicks.map((tick) => SetUpTick.parse(tick)),
       frames: await replyFrames(tx, ctx, row, hand),
       programme,
+      thread: await threadOf(tx, ctx.academyId, row.id),
       cautions: programme === null ? [...everyDrill] : programme.drill.cautions,
     };
   });

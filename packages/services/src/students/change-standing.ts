@@ -34,7 +34,12 @@ export const changeStanding = async ({
       : { trialStartedAt: null, trialEndsAt: null };
     await tx.student.update({
       where: { academyId_id: { academyId, id: student.id } },
-      data: { standing: input.to, ...(input.to === 'trial' ? trial : {}) },
+      data: {
+        standing: input.to,
+        // A wish to join is answered by the change, whichever it is.
+        joinAskedAt: null,
+        ...(input.to === 'trial' ? trial : {}),
+      },
     });
     await tx.standingChange.create({
       data: {

@@ -1,12 +1,21 @@
+import Link from 'next/link';
 import { DayLine } from '../../../../drawings/day-line.tsx';
 import { When } from '../../../../times/when.tsx';
+import { ownTrialWords } from '../../../../words/asking.ts';
 import { homeWords } from '../../../../words/home.ts';
 import styles from './home.module.css';
 import type { HomeState } from './use-home.ts';
 
 /** How far the trial is, what comes after it, and that nothing is charged by itself. */
 export function TrialStrip({ trial, standing }: Pick<HomeState, 'trial' | 'standing'>) {
-  if (standing === 'lapsed') return <p className="notice">{homeWords.lapsed}</p>;
+  const page = <Link href="/trial">{ownTrialWords.link}</Link>;
+  if (standing === 'lapsed') {
+    return (
+      <p className="notice">
+        {homeWords.lapsed} {page}
+      </p>
+    );
+  }
   if (trial === null) return null;
   const words = homeWords.trialDay(trial.day, trial.days);
   return (
@@ -19,7 +28,7 @@ export function TrialStrip({ trial, standing }: Pick<HomeState, 'trial' | 'stand
       </div>
       <DayLine day={trial.day} days={trial.days} />
       <p className="small">
-        {homeWords.price(trial.priceWords)} <strong>{homeWords.noCharge}</strong>
+        {homeWords.price(trial.priceWords)} <strong>{homeWords.noCharge}</strong> {page}
       </p>
     </section>
   );

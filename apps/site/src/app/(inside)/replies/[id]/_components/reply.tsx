@@ -10,6 +10,7 @@ import { When } from '../../../../../times/when.tsx';
 import { tickNames } from '../../../../../words/names.ts';
 import { drillWords, replyWords } from '../../../../../words/reply.ts';
 import styles from './reply.module.css';
+import { Thread } from './thread.tsx';
 import { useReadOnce } from './use-read-once.ts';
 
 type Props = { reply: Replies<'readReply'>; hand: PlayingHand; isReader: boolean };
@@ -79,6 +80,7 @@ export function Reply({ reply, hand, isReader }: Props) {
       ) : (
         <DrillCard programme={programme} hand={hand} />
       )}
+      <Thread replyId={reply.id} first={reply.thread} reader={isReader ? 'student' : 'coach'} />
       <div className="row no-print">
         {practises && (
           <Link href="/home#practice" className="button main">
