@@ -100,6 +100,7 @@ const bodies = (): Record<string, unknown> => ({
   chooseDiagnosis: { fault: 'fat', cause: 'hang-back', setUpTicks: [] },
   saveReply: { words: '', cause: null, setUpTicks: [], frames: [], plan: null },
   logPractice: { rung: 'rehearsal', balls: 10, clean: 5, filmed: false, pain: 'none' },
+  extendTrial: { days: 7, reason: 'was ill' },
   changeStanding: { to: 'paid', reason: 'asked' },
   askBack: { words: 'Where do I look?' },
   answerBack: { words: 'At the ball.' },

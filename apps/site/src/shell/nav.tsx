@@ -18,6 +18,7 @@ const pages: Record<Role, readonly (readonly [path: string, name: string])[]> = 
     ['/trials', shellWords.nav.trials],
     ['/inbox', shellWords.nav.inbox],
     ['/students', shellWords.nav.students],
+    ['/coaches', shellWords.nav.coaches],
     ['/mail', shellWords.nav.mail],
     ['/settings', shellWords.nav.settings],
   ],

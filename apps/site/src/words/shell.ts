@@ -16,6 +16,7 @@ export const shellWords = {
     students: 'Students',
     trials: 'Trials',
     mail: 'Messages',
+    coaches: 'Coaches',
     settings: 'Settings',
   },
   notFound: {

@@ -1,5 +1,6 @@
 import * as accounts from './accounts.ts';
 import * as asking from './asking.ts';
+import * as coaches from './coaches.ts';
 import * as consent from './consent.ts';
 import * as identity from './identity.ts';
 import * as inbox from './inbox.ts';
@@ -32,8 +33,9 @@ const {
   sendReply,
 } = review;
 const { readHome, readReply, markReplyRead, readProgramme, logPractice } = practice;
-const { listStudents, readStudent, changeStanding, readTrials, listMail, listDrills } = students;
+const { listStudents, readStudent, changeStanding, extendTrial, readTrials, listMail, listDrills } = students;
 const { askBack, answerBack, readOwnTrial, askToJoin } = asking;
+const { readCoaches } = coaches;
 const { askReset, resetPassword, readInvitation, acceptInvitation } = accounts;
 const { stopReminders, readReminders, chooseReminders, readReminderRules, setReminderRule } = reminders;
 const { listStaff, inviteStaff, revokeInvitation, endStaff } = staff;
@@ -97,6 +99,7 @@ export const operations = {
   listStudents,
   readStudent,
   changeStanding,
+  extendTrial,
   readTrials,
   listMail,
   listDrills,
@@ -105,6 +108,7 @@ export const operations = {
   chooseReminders,
   readReminderRules,
   setReminderRule,
+  readCoaches,
   listStaff,
   inviteStaff,
   revokeInvitation,

@@ -85,6 +85,22 @@ export const changeStanding = operation({
   reply: StudentDetail,
   creates: true,
 });
+export const extendTrial = operation({
+  id: 'extendTrial',
+  method: 'POST',
+  path: '/api/students/{id}/trial',
+  tag: 'students',
+  who: ['manager'],
+  status: 201,
+  summary: 'Give a trial more days, also one that has just ended; kept in the history.',
+  params: idParam,
+  body: z.object({
+    days: z.number().int().min(1).max(60),
+    reason: z.string().trim().min(1, 'Say why.').max(300),
+  }),
+  reply: StudentDetail,
+  creates: true,
+});
 export const TrialRow = z.object({
   student: z.object({ id: Id, name: z.string() }),
   day: z.number().int(),
@@ -99,6 +115,7 @@ export const TrialRow = z.object({
   /** Where this trial stands still and what to do about it, in words. */
   stop: z.enum(['no-first-swing', 'waits-for-us', 'reply-unread', 'no-practice', 'moving', 'ending']),
   nextAction: z.string(),
+  joinAskedAt: Instant.nullable(),
 });
 export const readTrials = operation({
   id: 'readTrials',

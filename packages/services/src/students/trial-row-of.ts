@@ -20,6 +20,7 @@ export const trialInclude = {
 export type TrialStudent = Prisma.StudentGetPayload<{ include: typeof trialInclude }>;
 
 const iso = (at: Date | null | undefined): string | null => at?.toISOString() ?? null;
+const joinAction = 'Get in touch: this student would like to join.';
 const waits = new Set(['waiting', 'preparing']);
 const toFilm = new Set(['needs-clip', 'film-again']);
 
@@ -75,6 +76,7 @@ export const trialRowOf = (
     practiceEntries: entries.length,
     rungsPassed: entries.filter(({ verdict }) => verdict === 'passed').length,
     stop,
-    nextAction: nextAction(stop, facts),
+    nextAction: row.joinAskedAt === null ? nextAction(stop, facts) : joinAction,
+    joinAskedAt: iso(row.joinAskedAt),
   };
 };

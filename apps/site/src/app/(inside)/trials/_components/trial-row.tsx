@@ -1,10 +1,13 @@
 'use client';
 import type { Reply } from '@ballfirst/contracts/client';
 import Link from 'next/link';
+import { useRouter } from 'next/navigation';
 import type { ReactNode } from 'react';
 import { DayLine } from '../../../../drawings/day-line.tsx';
 import { When } from '../../../../times/when.tsx';
+import { extendWords } from '../../../../words/coaches.ts';
 import { trialsWords } from '../../../../words/trials.ts';
+import { ExtendTrial } from './extend-trial.tsx';
 import { SetPaid } from './set-paid.tsx';
 import styles from './trials.module.css';
 
@@ -46,6 +49,7 @@ function Steps({ trial }: { trial: Trial }) {
 /** One open trial: how far, what happened, where it stands still, what to do. */
 export function TrialRow({ trial, onPaid }: { trial: Trial; onPaid: () => void }) {
   const { student, day, days, stop } = trial;
+  const router = useRouter();
   return (
     <li className={styles.trial} data-stop={stop}>
       <div className={styles.who}>
@@ -67,13 +71,18 @@ export function TrialRow({ trial, onPaid }: { trial: Trial; onPaid: () => void }
       <Steps trial={trial} />
       <div className="stack tight">
         <p>
-          <strong className={stop === 'moving' ? undefined : styles.stop}>{trialsWords.stops[stop]}</strong>
+          <strong className={stop === 'moving' ? undefined : styles.stop}>
+            {trial.joinAskedAt === null ? trialsWords.stops[stop] : extendWords.asked}
+          </strong>
         </p>
         <p className="small">
           <span className="soft">{trialsWords.next}</span> {trial.nextAction}
         </p>
       </div>
-      <SetPaid student={student} onPaid={onPaid} />
+      <div className={styles.moves}>
+        <SetPaid student={student} onPaid={onPaid} />
+        {day > 0 && <ExtendTrial student={student} onExtended={() => router.refresh()} />}
+      </div>
     </li>
   );
 }
