@@ -15,20 +15,29 @@ import { identityRoutes } from './routes/identity.ts';
 import { inboxRoutes } from './routes/inbox.ts';
 import { libraryRoutes } from './routes/library.ts';
 import { practiceRoutes } from './routes/practice.ts';
+import { remindersRoutes } from './routes/reminders.ts';
 import { reviewRoutes } from './routes/review.ts';
 import { staffRoutes } from './routes/staff.ts';
 import { studentsRoutes } from './routes/students.ts';
 import { submissionsRoutes } from './routes/submissions.ts';
 import { forwardToSite } from './site/forward.ts';
 import { uploadRoutes } from './uploads/routes.ts';
+import { type OpenUploadFile, openUploadFile } from './uploads/upload-file.ts';
 import { type Pace, slowestPace } from './uploads/watch-pace.ts';
 
-export type AppParts = { readonly env: ApiEnv; readonly resources: Resources; readonly pace?: Pace };
+export type AppParts = {
+  readonly env: ApiEnv;
+  readonly resources: Resources;
+  readonly pace?: Pace;
+  /** Another way to open the file of an upload: for disks that fail. */
+  readonly openFile?: OpenUploadFile;
+};
 
 const areas = [
   identityRoutes,
   inboxRoutes,
   submissionsRoutes,
+  remindersRoutes,
   reviewRoutes,
   practiceRoutes,
   staffRoutes,
@@ -43,6 +52,7 @@ export const buildApp = async ({
   env,
   resources,
   pace = slowestPace,
+  openFile = openUploadFile,
 }: AppParts): Promise<FastifyInstance> => {
   const app = Fastify({
     logger: false,
@@ -69,7 +79,7 @@ export const buildApp = async ({
   for (const routes of areas) routes({ app, resources });
   docsRoutes(app);
   mediaRoutes(app, resources);
-  await app.register(uploadRoutes, { env, resources, pace });
+  await app.register(uploadRoutes, { resources, pace, openFile });
   for (const url of ours) app.all(url, (_request, reply) => reply.callNotFound());
   await forwardToSite(app, { env, log: resources.log });
   return app;

@@ -200,6 +200,134 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/me/guardian": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Where the consent of a junior's guardian stands.
+         * @description For: student.
+         */
+        get: operations["readGuardian"];
+        put?: never;
+        /**
+         * Ask a guardian for consent: a letter with a link goes to the guardian; an earlier link stops working.
+         * @description For: student.
+         */
+        post: operations["askGuardian"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/consent/read": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * What the link of a letter asks a guardian. A POST, so that the link stands in no address and no log.
+         * @description For: anyone.
+         */
+        post: operations["readConsent"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/consent/give": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Consent as a junior's guardian to the version that was read; purposes beyond coaching one by one.
+         * @description For: anyone.
+         */
+        post: operations["giveConsent"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/consent/withdraw": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Withdraw a consent: nothing more can be sent, and swings that were not answered yet leave the inbox.
+         * @description For: anyone.
+         */
+        post: operations["withdrawConsent"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/students/{id}/consent-withdrawn": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Record that a guardian has withdrawn consent by writing to the academy.
+         * @description For: manager.
+         */
+        post: operations["recordWithdrawal"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/me/practice-means": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * What the student told about time, place, goal and body.
+         * @description For: student.
+         */
+        get: operations["readMeans"];
+        /**
+         * Say with how much time and where one practises; a note about the body needs its own permission.
+         * @description For: student.
+         */
+        put: operations["saveMeans"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/submissions": {
         parameters: {
             query?: never;
@@ -308,6 +436,66 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/inbox/load": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Whether what is promised for today can still be kept: what is due, who works, how long is left.
+         * @description For: coach, manager.
+         */
+        get: operations["readInboxLoad"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/inbox/coaches": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Whom a claim can be handed to.
+         * @description For: coach, manager.
+         */
+        get: operations["listCoaches"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/inbox/next": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Take the first row that nobody has, of one lead fault if asked; null when there is none.
+         * @description For: coach, manager.
+         */
+        post: operations["claimNext"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/submissions/{id}/claim": {
         parameters: {
             query?: never;
@@ -342,6 +530,106 @@ export interface paths {
          * @description For: coach, manager.
          */
         post: operations["releaseSubmission"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/submissions/{id}/hand-over": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Give a submission to another coach with a line of why; the claim is theirs for four hours.
+         * @description For: coach, manager.
+         */
+        post: operations["handOverSubmission"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/concerns/{id}/claim": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Take a concern, or renew a claim on it; it lapses after thirty minutes.
+         * @description For: coach, manager.
+         */
+        post: operations["claimConcern"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/concerns/{id}/release": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Give a claimed concern back to the inbox.
+         * @description For: coach, manager.
+         */
+        post: operations["releaseConcern"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/concerns/{id}/close": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Say what was done about a concern; it leaves the inbox. Held practice stays on hold.
+         * @description For: coach, manager.
+         */
+        post: operations["closeConcern"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/live": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * A stream of server-sent events (text/event-stream): what happens in the academy, as ids. It begins with the event `open`, is kept alive by comments, says `missed` when events may have been lost, and ends with the session.
+         * @description For: coach, manager.
+         */
+        get: operations["followLive"];
+        put?: never;
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -432,6 +720,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/measure": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * What marks and observations show: measurements, causes, what to mark next. Nothing is stored.
+         * @description For: coach, manager.
+         */
+        post: operations["measureMarks"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/submissions/{id}/diagnosis": {
         parameters: {
             query?: never;
@@ -486,10 +794,50 @@ export interface paths {
         get?: never;
         put?: never;
         /**
-         * Send the reply: the student is told, the drill becomes the programme, the check-in is set.
+         * Send the reply. For half a minute it can be taken back; then the student is told, the drill becomes the programme, the check-in is set.
          * @description For: coach, manager.
          */
         post: operations["sendReply"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/submissions/{id}/reply/undo": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Take a reply back that is on its way: it is a draft again.
+         * @description For: coach, manager.
+         */
+        post: operations["undoReply"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/replies/{id}/words": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        /**
+         * Correct the words of a reply that has gone out; what it said before is kept, the student is told.
+         * @description For: coach, manager.
+         */
+        put: operations["correctReply"];
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -550,6 +898,86 @@ export interface paths {
          * @description For: student.
          */
         post: operations["markReplyRead"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/replies/{id}/questions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Ask back about a reply; the question stands in the inbox of the coaches.
+         * @description For: student.
+         */
+        post: operations["askBack"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/replies/{id}/answers": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Answer what a student asked back; the question leaves the inbox and the student gets a letter.
+         * @description For: coach, manager.
+         */
+        post: operations["answerBack"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/trial": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The student's own trial: then and now, what was done, what it costs to go on.
+         * @description For: student.
+         */
+        get: operations["readOwnTrial"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/trial/join": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Say that one would like to join. Nothing is charged: a manager gets in touch.
+         * @description For: student.
+         */
+        post: operations["askToJoin"];
         delete?: never;
         options?: never;
         head?: never;
@@ -656,6 +1084,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/students/{id}/trial": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Give a trial more days, also one that has just ended; kept in the history.
+         * @description For: manager.
+         */
+        post: operations["extendTrial"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/trials": {
         parameters: {
             query?: never;
@@ -708,6 +1156,110 @@ export interface paths {
          * @description For: coach, manager.
          */
         get: operations["listDrills"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/reminders/stop/{token}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * End all reminders by the link of a letter; mail programs ask this way too (RFC 8058).
+         * @description For: anyone.
+         */
+        post: operations["stopReminders"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/me/reminders": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Whether reminders are on.
+         * @description For: student.
+         */
+        get: operations["readReminders"];
+        /**
+         * Switch reminders on or off; replies and check-ins still come.
+         * @description For: student.
+         */
+        put: operations["chooseReminders"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/settings/reminders": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Which reminders the academy sends to its students.
+         * @description For: manager.
+         */
+        get: operations["readReminderRules"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/settings/reminders/{kind}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        /**
+         * Switch one reminder on or off for the whole academy.
+         * @description For: manager.
+         */
+        put: operations["setReminderRule"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/coaches/turnaround": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * What waits, and how long each coach takes to answer, over the last days.
+         * @description For: manager.
+         */
+        get: operations["readCoaches"];
         put?: never;
         post?: never;
         delete?: never;
@@ -953,8 +1505,6 @@ export interface components {
         InboxItem: {
             /** Format: uuid */
             id: string;
-            /** @constant */
-            kind: "swing";
             student: {
                 /** Format: uuid */
                 id: string;
@@ -964,6 +1514,36 @@ export interface components {
                 trialDay: number | null;
                 trialEndsAt: string | null;
             };
+            reasons: components["schemas"]["Reason"][];
+            /** Format: date-time */
+            raisedAt: string;
+            /** Format: date-time */
+            answerBy: string;
+            /** @enum {string} */
+            block: "pain" | "late" | "before-noon" | "today" | "tomorrow" | "later";
+            claim: {
+                /** Format: uuid */
+                membershipId: string;
+                name: string;
+                /** Format: date-time */
+                expiresAt: string;
+                handed: {
+                    by: string;
+                    why: string;
+                } | null;
+            } | null;
+            last: {
+                /** Format: uuid */
+                id: string;
+                cause: string;
+                drillId: string;
+                rung: string;
+                /** @enum {string} */
+                status: "open" | "held" | "done" | "replaced";
+                lastVerdict: ("passed" | "stay" | "back" | "hold") | null;
+            } | null;
+            /** @constant */
+            kind: "swing";
             /** @enum {string} */
             club: "driver" | "fairway" | "hybrid" | "5-iron" | "6-iron" | "7-iron" | "8-iron" | "9-iron" | "wedge";
             /** @enum {string} */
@@ -976,7 +1556,22 @@ export interface components {
             /** @enum {string} */
             pain: "none" | "new" | "worse";
             painSeenAt: string | null;
+            poster: string | null;
+        } | {
+            /** Format: uuid */
+            id: string;
+            student: {
+                /** Format: uuid */
+                id: string;
+                name: string;
+                /** @enum {string} */
+                standing: "invited" | "trial" | "lapsed" | "paid" | "paused" | "left";
+                trialDay: number | null;
+                trialEndsAt: string | null;
+            };
             reasons: components["schemas"]["Reason"][];
+            /** Format: date-time */
+            raisedAt: string;
             /** Format: date-time */
             answerBy: string;
             /** @enum {string} */
@@ -987,10 +1582,152 @@ export interface components {
                 name: string;
                 /** Format: date-time */
                 expiresAt: string;
+                handed: {
+                    by: string;
+                    why: string;
+                } | null;
             } | null;
-            poster: string | null;
+            last: {
+                /** Format: uuid */
+                id: string;
+                cause: string;
+                drillId: string;
+                rung: string;
+                /** @enum {string} */
+                status: "open" | "held" | "done" | "replaced";
+                lastVerdict: ("passed" | "stay" | "back" | "hold") | null;
+            } | null;
+            /** @constant */
+            kind: "pain";
+            /** @enum {string} */
+            pain: "new" | "worse";
+        } | {
+            /** Format: uuid */
+            id: string;
+            student: {
+                /** Format: uuid */
+                id: string;
+                name: string;
+                /** @enum {string} */
+                standing: "invited" | "trial" | "lapsed" | "paid" | "paused" | "left";
+                trialDay: number | null;
+                trialEndsAt: string | null;
+            };
+            reasons: components["schemas"]["Reason"][];
             /** Format: date-time */
-            sentAt: string;
+            raisedAt: string;
+            /** Format: date-time */
+            answerBy: string;
+            /** @enum {string} */
+            block: "pain" | "late" | "before-noon" | "today" | "tomorrow" | "later";
+            claim: {
+                /** Format: uuid */
+                membershipId: string;
+                name: string;
+                /** Format: date-time */
+                expiresAt: string;
+                handed: {
+                    by: string;
+                    why: string;
+                } | null;
+            } | null;
+            last: {
+                /** Format: uuid */
+                id: string;
+                cause: string;
+                drillId: string;
+                rung: string;
+                /** @enum {string} */
+                status: "open" | "held" | "done" | "replaced";
+                lastVerdict: ("passed" | "stay" | "back" | "hold") | null;
+            } | null;
+            /** @constant */
+            kind: "trial-ending";
+        } | {
+            /** Format: uuid */
+            id: string;
+            student: {
+                /** Format: uuid */
+                id: string;
+                name: string;
+                /** @enum {string} */
+                standing: "invited" | "trial" | "lapsed" | "paid" | "paused" | "left";
+                trialDay: number | null;
+                trialEndsAt: string | null;
+            };
+            reasons: components["schemas"]["Reason"][];
+            /** Format: date-time */
+            raisedAt: string;
+            /** Format: date-time */
+            answerBy: string;
+            /** @enum {string} */
+            block: "pain" | "late" | "before-noon" | "today" | "tomorrow" | "later";
+            claim: {
+                /** Format: uuid */
+                membershipId: string;
+                name: string;
+                /** Format: date-time */
+                expiresAt: string;
+                handed: {
+                    by: string;
+                    why: string;
+                } | null;
+            } | null;
+            last: {
+                /** Format: uuid */
+                id: string;
+                cause: string;
+                drillId: string;
+                rung: string;
+                /** @enum {string} */
+                status: "open" | "held" | "done" | "replaced";
+                lastVerdict: ("passed" | "stay" | "back" | "hold") | null;
+            } | null;
+            /** @constant */
+            kind: "question";
+            words: string;
+        } | {
+            /** Format: uuid */
+            id: string;
+            student: {
+                /** Format: uuid */
+                id: string;
+                name: string;
+                /** @enum {string} */
+                standing: "invited" | "trial" | "lapsed" | "paid" | "paused" | "left";
+                trialDay: number | null;
+                trialEndsAt: string | null;
+            };
+            reasons: components["schemas"]["Reason"][];
+            /** Format: date-time */
+            raisedAt: string;
+            /** Format: date-time */
+            answerBy: string;
+            /** @enum {string} */
+            block: "pain" | "late" | "before-noon" | "today" | "tomorrow" | "later";
+            claim: {
+                /** Format: uuid */
+                membershipId: string;
+                name: string;
+                /** Format: date-time */
+                expiresAt: string;
+                handed: {
+                    by: string;
+                    why: string;
+                } | null;
+            } | null;
+            last: {
+                /** Format: uuid */
+                id: string;
+                cause: string;
+                drillId: string;
+                rung: string;
+                /** @enum {string} */
+                status: "open" | "held" | "done" | "replaced";
+                lastVerdict: ("passed" | "stay" | "back" | "hold") | null;
+            } | null;
+            /** @constant */
+            kind: "stuck";
         };
         Join: {
             name: string;
@@ -1007,8 +1744,11 @@ export interface components {
                 relation: string;
                 /** Format: email */
                 email: string;
-                /** @constant */
-                consents: true;
+                consents: boolean;
+                purposes?: {
+                    quality: boolean;
+                    teaching: boolean;
+                };
             } | null;
         };
         MailRow: {
@@ -1089,6 +1829,8 @@ export interface components {
             pain: "none" | "new" | "worse";
             painNote: string;
             checkInId: string | null;
+            /** @enum {string} */
+            swingLength?: "rehearsal" | "hip-high" | "three-quarter" | "full";
         };
         Observation: {
             key: string;
@@ -1109,7 +1851,7 @@ export interface components {
             title: string;
             status: number;
             /** @enum {string} */
-            code: "bad-request" | "not-signed-in" | "wrong-sign-in" | "choose-academy" | "not-allowed" | "wrong-origin" | "consent-missing" | "not-found" | "link-used-up" | "last-manager" | "already-claimed" | "not-claimed" | "already-answered" | "already-a-member" | "wrong-state" | "same-key-at-work" | "changed-meanwhile" | "too-large" | "key-used-otherwise" | "tally-over-total" | "tally-empty" | "clip-not-yours" | "clip-missing" | "mark-outside-frame" | "standing-not-possible" | "practice-not-possible" | "practice-held" | "precondition-missing" | "too-many-tries" | "unexpected" | "busy";
+            code: "bad-request" | "not-signed-in" | "wrong-sign-in" | "choose-academy" | "not-allowed" | "wrong-origin" | "consent-missing" | "not-found" | "link-used-up" | "last-manager" | "already-claimed" | "not-claimed" | "already-answered" | "already-a-member" | "wrong-state" | "same-key-at-work" | "upload-elsewhere" | "changed-meanwhile" | "too-large" | "not-a-video" | "key-used-otherwise" | "tally-over-total" | "tally-empty" | "clip-not-yours" | "clip-missing" | "mark-outside-frame" | "thread-full" | "standing-not-possible" | "practice-not-possible" | "practice-held" | "upload-busy" | "precondition-missing" | "too-many-tries" | "unexpected" | "busy" | "no-room";
             detail: string;
             requestId: string;
             fields?: {
@@ -1215,7 +1957,7 @@ export interface components {
             /** Format: uuid */
             id: string;
             /** @enum {string} */
-            status: "draft" | "sent";
+            status: "draft" | "sending" | "sent";
             words: string;
             cause: string | null;
             setUpTicks: ("grip" | "handle" | "hips" | "ball")[];
@@ -1223,6 +1965,8 @@ export interface components {
             plan: components["schemas"]["Plan"] | null;
             version: number;
             sentAt: string | null;
+            sendsAt: string | null;
+            correctedAt: string | null;
         };
         ReplyFrame: {
             /** Format: uuid */
@@ -1263,7 +2007,20 @@ export interface components {
                 rung: string;
                 status: string;
                 entries: number;
+                last: {
+                    /** Format: date */
+                    localDate: string;
+                    rung: string;
+                    balls: number;
+                    clean: number;
+                    /** @enum {string} */
+                    verdict: "passed" | "stay" | "back" | "hold";
+                } | null;
             } | null;
+            about: {
+                goal: string | null;
+                usualMiss: string | null;
+            };
             earlier: {
                 /** Format: uuid */
                 id: string;
@@ -1358,6 +2115,23 @@ export interface components {
                 heightPx: number;
             }[];
             programme: components["schemas"]["Programme"] | null;
+            earlier: {
+                words: string;
+                /** Format: date-time */
+                at: string;
+            }[];
+            correctedAt: string | null;
+            version: number;
+            thread: {
+                /** Format: uuid */
+                id: string;
+                /** @enum {string} */
+                voice: "student" | "coach";
+                name: string;
+                words: string;
+                /** Format: date-time */
+                at: string;
+            }[];
             cautions: string[];
         };
         StudentRow: {
@@ -1471,6 +2245,7 @@ export interface components {
             /** @enum {string} */
             stop: "no-first-swing" | "waits-for-us" | "reply-unread" | "no-practice" | "moving" | "ending";
             nextAction: string;
+            joinAskedAt: string | null;
         };
     };
     responses: never;
@@ -1958,6 +2733,530 @@ export interface operations {
             };
         };
     };
+    readGuardian: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        /** @enum {string} */
+                        state: "not-needed" | "missing" | "asked" | "given" | "withdrawn";
+                        guardian: {
+                            name: string;
+                            email: string;
+                        } | null;
+                        at: string | null;
+                        textVersion: string | null;
+                    };
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    askGuardian: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    name: string;
+                    relation: string;
+                    /** Format: email */
+                    email: string;
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        /** @enum {string} */
+                        state: "not-needed" | "missing" | "asked" | "given" | "withdrawn";
+                        guardian: {
+                            name: string;
+                            email: string;
+                        } | null;
+                        at: string | null;
+                        textVersion: string | null;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readConsent: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    academy: string;
+                    token: string;
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        academyName: string;
+                        studentName: string;
+                        guardianName: string;
+                        /** @enum {string} */
+                        state: "asked" | "given" | "withdrawn";
+                        text: {
+                            version: string;
+                            text: string;
+                        };
+                        purposes: {
+                            quality: boolean;
+                            teaching: boolean;
+                        };
+                        /** Format: date-time */
+                        at: string;
+                        safeguardContact: string;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    giveConsent: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    academy: string;
+                    token: string;
+                    version: string;
+                    purposes: {
+                        quality: boolean;
+                        teaching: boolean;
+                    };
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        academyName: string;
+                        studentName: string;
+                        guardianName: string;
+                        /** @enum {string} */
+                        state: "asked" | "given" | "withdrawn";
+                        text: {
+                            version: string;
+                            text: string;
+                        };
+                        purposes: {
+                            quality: boolean;
+                            teaching: boolean;
+                        };
+                        /** Format: date-time */
+                        at: string;
+                        safeguardContact: string;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    withdrawConsent: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    academy: string;
+                    token: string;
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        academyName: string;
+                        studentName: string;
+                        guardianName: string;
+                        /** @enum {string} */
+                        state: "asked" | "given" | "withdrawn";
+                        text: {
+                            version: string;
+                            text: string;
+                        };
+                        purposes: {
+                            quality: boolean;
+                            teaching: boolean;
+                        };
+                        /** Format: date-time */
+                        at: string;
+                        safeguardContact: string;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    recordWithdrawal: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        /** Format: uuid */
+                        studentId: string;
+                        /** Format: date-time */
+                        at: string;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readMeans: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        usualMiss: ("fat" | "thin" | "topped" | "heel" | "toe" | "shank" | "sky") | null;
+                        daysPerWeek: number | null;
+                        minutesPerDay: number | null;
+                        place: ("mat" | "grass" | "home") | null;
+                        goal: string | null;
+                        body: string | null;
+                        bodyAgreed: boolean;
+                    };
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    saveMeans: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    usualMiss: ("fat" | "thin" | "topped" | "heel" | "toe" | "shank" | "sky") | null;
+                    daysPerWeek: number | null;
+                    minutesPerDay: number | null;
+                    place: ("mat" | "grass" | "home") | null;
+                    goal: string | null;
+                    body: string | null;
+                    bodyAgreed: boolean;
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        usualMiss: ("fat" | "thin" | "topped" | "heel" | "toe" | "shank" | "sky") | null;
+                        daysPerWeek: number | null;
+                        minutesPerDay: number | null;
+                        place: ("mat" | "grass" | "home") | null;
+                        goal: string | null;
+                        body: string | null;
+                        bodyAgreed: boolean;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     listSubmissions: {
         parameters: {
             query?: {
@@ -2415,6 +3714,8 @@ export interface operations {
                 limit?: number;
                 fault?: "solid" | "fat" | "thin" | "topped" | "heel" | "toe" | "shank" | "sky";
                 claimed?: "nobody" | "me";
+                kind?: "swing" | "pain" | "trial-ending" | "question" | "stuck";
+                search?: string;
             };
             header?: never;
             path?: never;
@@ -2431,6 +3732,186 @@ export interface operations {
                     "application/json": {
                         items: components["schemas"]["InboxItem"][];
                         next: string | null;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readInboxLoad: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        late: number;
+                        dueToday: number;
+                        coaches: number;
+                        workingMinutesLeft: number;
+                        canAnswer: number;
+                        beyond: number;
+                    };
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listCoaches: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: {
+                            /** Format: uuid */
+                            membershipId: string;
+                            name: string;
+                        }[];
+                    };
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    claimNext: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description A fresh UUID for each thing made; the same when retried. */
+                "Idempotency-Key": string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    /** @default null */
+                    fault?: ("solid" | "fat" | "thin" | "topped" | "heel" | "toe" | "shank" | "sky") | null;
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        taken: {
+                            /** @enum {string} */
+                            kind: "swing" | "pain" | "trial-ending" | "question" | "stuck";
+                            /** Format: uuid */
+                            id: string;
+                        } | null;
                     };
                 };
             };
@@ -2588,6 +4069,410 @@ export interface operations {
             };
             /** @description Nothing here for you. */
             404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    handOverSubmission: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    /** Format: uuid */
+                    to: string;
+                    why: string;
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Submission"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    claimConcern: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        /** Format: uuid */
+                        id: string;
+                        /** @enum {string} */
+                        kind: "pain" | "trial-ending" | "question" | "stuck";
+                        /** Format: uuid */
+                        studentId: string;
+                        /** @enum {string} */
+                        status: "waiting" | "closed";
+                        claim: {
+                            /** Format: uuid */
+                            membershipId: string;
+                            name: string;
+                            /** Format: date-time */
+                            expiresAt: string;
+                            handed: {
+                                by: string;
+                                why: string;
+                            } | null;
+                        } | null;
+                        outcome: ("spoke" | "wrote" | "no-need") | null;
+                        version: number;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    releaseConcern: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        /** Format: uuid */
+                        id: string;
+                        /** @enum {string} */
+                        kind: "pain" | "trial-ending" | "question" | "stuck";
+                        /** Format: uuid */
+                        studentId: string;
+                        /** @enum {string} */
+                        status: "waiting" | "closed";
+                        claim: {
+                            /** Format: uuid */
+                            membershipId: string;
+                            name: string;
+                            /** Format: date-time */
+                            expiresAt: string;
+                            handed: {
+                                by: string;
+                                why: string;
+                            } | null;
+                        } | null;
+                        outcome: ("spoke" | "wrote" | "no-need") | null;
+                        version: number;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    closeConcern: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    /** @enum {string} */
+                    outcome: "spoke" | "wrote" | "no-need";
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        /** Format: uuid */
+                        id: string;
+                        /** @enum {string} */
+                        kind: "pain" | "trial-ending" | "question" | "stuck";
+                        /** Format: uuid */
+                        studentId: string;
+                        /** @enum {string} */
+                        status: "waiting" | "closed";
+                        claim: {
+                            /** Format: uuid */
+                            membershipId: string;
+                            name: string;
+                            /** Format: date-time */
+                            expiresAt: string;
+                            handed: {
+                                by: string;
+                                why: string;
+                            } | null;
+                        } | null;
+                        outcome: ("spoke" | "wrote" | "no-need") | null;
+                        version: number;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    followLive: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        /** Format: uuid */
+                        id: string;
+                        /** @enum {string} */
+                        kind: "clip.prepared" | "submission.sent" | "submission.corrected" | "submission.claimed" | "submission.released" | "submission.handed-over" | "submission.lapsed" | "submission.pain-seen" | "submission.film-again" | "reply.sent" | "concern.raised" | "concern.claimed" | "concern.released" | "concern.closed";
+                        ids: {
+                            [key: string]: string;
+                        };
+                    };
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -2987,6 +4872,90 @@ export interface operations {
             };
         };
     };
+    measureMarks: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    setting: {
+                        /** @enum {string} */
+                        view: "face-on" | "down-the-line";
+                        /** @enum {string} */
+                        hand: "right" | "left";
+                        /** @enum {string} */
+                        club: "driver" | "fairway" | "hybrid" | "5-iron" | "6-iron" | "7-iron" | "8-iron" | "9-iron" | "wedge";
+                        /** @enum {string} */
+                        swingLength: "rehearsal" | "hip-high" | "three-quarter" | "full";
+                    };
+                    picture: {
+                        widthPx: number;
+                        heightPx: number;
+                        frameTimesS: number[];
+                    };
+                    /** @enum {string} */
+                    fault: "fat" | "thin" | "topped" | "slice" | "hook" | "push" | "pull" | "shank" | "heel" | "toe" | "sky";
+                    marks: components["schemas"]["Mark"][];
+                    observations: {
+                        key: string;
+                        /** @enum {string} */
+                        answer: "yes" | "no" | "cannot-tell";
+                    }[];
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Evidence"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     readDiagnosis: {
         parameters: {
             query?: never;
@@ -3324,6 +5293,169 @@ export interface operations {
             };
         };
     };
+    undoReply: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReplyDraft"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    correctReply: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description The version that was changed, in quotes: the ETag. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    words: string;
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    /** @description The version now. */
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReplyDraft"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Changed since. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description If-Match is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     readHome: {
         parameters: {
             query?: never;
@@ -3485,6 +5617,354 @@ export interface operations {
             };
             /** @description Nothing here for you. */
             404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    askBack: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description A fresh UUID for each thing made; the same when retried. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    words: string;
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        thread: {
+                            /** Format: uuid */
+                            id: string;
+                            /** @enum {string} */
+                            voice: "student" | "coach";
+                            name: string;
+                            words: string;
+                            /** Format: date-time */
+                            at: string;
+                        }[];
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    answerBack: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description A fresh UUID for each thing made; the same when retried. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    words: string;
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        thread: {
+                            /** Format: uuid */
+                            id: string;
+                            /** @enum {string} */
+                            voice: "student" | "coach";
+                            name: string;
+                            words: string;
+                            /** Format: date-time */
+                            at: string;
+                        }[];
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readOwnTrial: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        /** @enum {string} */
+                        standing: "invited" | "trial" | "lapsed" | "paid" | "paused" | "left";
+                        day: number | null;
+                        days: number;
+                        endsAt: string | null;
+                        priceWords: string;
+                        moment: string | null;
+                        first: {
+                            /** Format: uuid */
+                            submissionId: string;
+                            /** Format: date-time */
+                            sentAt: string;
+                            tally: components["schemas"]["Tally"];
+                            picture: {
+                                rendition: string;
+                                poster: string;
+                                timeS: number;
+                                widthPx: number;
+                                heightPx: number;
+                            } | null;
+                        } | null;
+                        latest: {
+                            /** Format: uuid */
+                            submissionId: string;
+                            /** Format: date-time */
+                            sentAt: string;
+                            tally: components["schemas"]["Tally"];
+                            picture: {
+                                rendition: string;
+                                poster: string;
+                                timeS: number;
+                                widthPx: number;
+                                heightPx: number;
+                            } | null;
+                        } | null;
+                        replies: number;
+                        practiceEntries: number;
+                        rungsPassed: number;
+                        joinAskedAt: string | null;
+                    };
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    askToJoin: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        /** @enum {string} */
+                        standing: "invited" | "trial" | "lapsed" | "paid" | "paused" | "left";
+                        day: number | null;
+                        days: number;
+                        endsAt: string | null;
+                        priceWords: string;
+                        moment: string | null;
+                        first: {
+                            /** Format: uuid */
+                            submissionId: string;
+                            /** Format: date-time */
+                            sentAt: string;
+                            tally: components["schemas"]["Tally"];
+                            picture: {
+                                rendition: string;
+                                poster: string;
+                                timeS: number;
+                                widthPx: number;
+                                heightPx: number;
+                            } | null;
+                        } | null;
+                        latest: {
+                            /** Format: uuid */
+                            submissionId: string;
+                            /** Format: date-time */
+                            sentAt: string;
+                            tally: components["schemas"]["Tally"];
+                            picture: {
+                                rendition: string;
+                                poster: string;
+                                timeS: number;
+                                widthPx: number;
+                                heightPx: number;
+                            } | null;
+                        } | null;
+                        replies: number;
+                        practiceEntries: number;
+                        rungsPassed: number;
+                        joinAskedAt: string | null;
+                    };
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -3862,6 +6342,83 @@ export interface operations {
             };
         };
     };
+    extendTrial: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description A fresh UUID for each thing made; the same when retried. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    days: number;
+                    reason: string;
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StudentDetail"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     readTrials: {
         parameters: {
             query?: {
@@ -4019,6 +6576,393 @@ export interface operations {
                             cautions: string[];
                         }[];
                     };
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    stopReminders: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                token: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readReminders: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        reminders: boolean;
+                    };
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    chooseReminders: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    reminders: boolean;
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        reminders: boolean;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readReminderRules: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: {
+                            /** @enum {string} */
+                            kind: "trial-ending" | "check-in-reminder" | "film-again" | "reply-unread" | "first-swing" | "practice";
+                            on: boolean;
+                        }[];
+                    };
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    setReminderRule: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                kind: "trial-ending" | "check-in-reminder" | "film-again" | "reply-unread" | "first-swing" | "practice";
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    on: boolean;
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: {
+                            /** @enum {string} */
+                            kind: "trial-ending" | "check-in-reminder" | "film-again" | "reply-unread" | "first-swing" | "practice";
+                            on: boolean;
+                        }[];
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readCoaches: {
+        parameters: {
+            query?: {
+                days?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        days: number;
+                        waiting: number;
+                        late: number;
+                        oldestSentAt: string | null;
+                        promiseHours: number;
+                        filmAgain: {
+                            share: number;
+                            low: number;
+                            high: number;
+                        } | null;
+                        all: {
+                            answered: number;
+                            hoursHalf: number | null;
+                            hoursMost: number | null;
+                            kept: {
+                                share: number;
+                                low: number;
+                                high: number;
+                            } | null;
+                        };
+                        items: {
+                            /** Format: uuid */
+                            id: string;
+                            name: string;
+                            /** @enum {string} */
+                            role: "coach" | "manager";
+                            claimed: number;
+                            answered: number;
+                            hoursHalf: number | null;
+                            hoursMost: number | null;
+                            kept: {
+                                share: number;
+                                low: number;
+                                high: number;
+                            } | null;
+                        }[];
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
                 };
             };
             /** @description Signed out. */

@@ -9,6 +9,7 @@ import type { Resources } from '@ballfirst/services/context';
 import type { FastifyInstance } from 'fastify';
 import { buildApp } from '../build-app.ts';
 import { type ApiEnv, readEnv } from '../env.ts';
+import type { OpenUploadFile } from '../uploads/upload-file.ts';
 import type { Pace } from '../uploads/watch-pace.ts';
 
 export type Door = {
@@ -25,6 +26,7 @@ export type DoorOptions = {
   readonly siteUrl?: string;
   readonly now?: Date;
   readonly pace?: Pace;
+  readonly openFile?: OpenUploadFile;
   /** Where media lie; a new folder, removed with the door, unless given. */
   readonly folder?: string;
   readonly log?: Resources['log'];
@@ -50,7 +52,12 @@ export const openDoor = async (db: Database, options: DoorOptions = {}): Promise
     log: options.log ?? silentLog,
     publicUrl: env.publicUrl,
   };
-  const app = await buildApp({ env, resources, ...(options.pace ? { pace: options.pace } : {}) });
+  const app = await buildApp({
+    env,
+    resources,
+    ...(options.pace ? { pace: options.pace } : {}),
+    ...(options.openFile ? { openFile: options.openFile } : {}),
+  });
   const door: Door = {
     app,
     env,

@@ -1,9 +1,9 @@
 import { ProblemError } from '@ballfirst/contracts/problems';
 import { SwingLength, View } from '@ballfirst/contracts/words';
 import { clipBytesAtMost, type NewClip } from '@ballfirst/services/clips/start-clip';
-import { Metadata } from '@tus/utils';
 import type { FastifyRequest } from 'fastify';
 import { z } from 'zod';
+import { metadataIn } from './upload-metadata.ts';
 
 const Told = z.object({
   filename: z.string().trim().min(1, 'The file has no name.').max(200),
@@ -13,15 +13,11 @@ const Told = z.object({
   filetype: z.string().max(100).optional(),
 });
 
-const metadataOf = (header: unknown): Record<string, string | null> => {
-  try {
-    return Metadata.parse(typeof header === 'string' ? header : undefined);
-  } catch {
-    throw new ProblemError('bad-request', 'Upload-Metadata is not in the form of tus 1.0.');
-  }
-};
+/** Phones name some videos by no kind at all; what is named otherwise need not be sent first to be refused. */
+const mayBeVideo = (kind = ''): boolean =>
+  kind === '' || kind.startsWith('video/') || kind === 'application/octet-stream';
 
-/** What a POST to /uploads says of its file. @throws ProblemError bad-request, too-large */
+/** What a POST to /uploads says of its file. @throws ProblemError bad-request, too-large, not-a-video */
 export const newUploadOf = (request: FastifyRequest): NewClip => {
   const length = request.headers['upload-length'];
   if (typeof length !== 'string' || !/^\d{1,15}$/.test(length)) {
@@ -29,7 +25,7 @@ export const newUploadOf = (request: FastifyRequest): NewClip => {
   }
   const lengthBytes = Number(length);
   if (lengthBytes > clipBytesAtMost) throw new ProblemError('too-large');
-  const told = Told.safeParse(metadataOf(request.headers['upload-metadata']));
+  const told = Told.safeParse(metadataIn(request.headers['upload-metadata']));
   if (!told.success) {
     const fields = told.error.issues.map((it) => ({ path: it.path.join('.'), message: it.message }));
     throw new ProblemError(
@@ -38,6 +34,7 @@ export const newUploadOf = (request: FastifyRequest): NewClip => {
       fields,
     );
   }
-  const { filename, view, swingLength } = told.data;
+  const { filename, view, swingLength, filetype } = told.data;
+  if (!mayBeVideo(filetype)) throw new ProblemError('not-a-video');
   return { fileName: filename, view, swingLength, lengthBytes };
 };

@@ -1,96 +1,123 @@
 import { ProblemError } from '@ballfirst/contracts/problems';
+import { dropClip } from '@ballfirst/services/clips/drop-clip';
 import { finishClip } from '@ballfirst/services/clips/finish-clip';
-import { readUpload } from '@ballfirst/services/clips/read-upload';
+import { readUpload, type Upload } from '@ballfirst/services/clips/read-upload';
 import { clipBytesAtMost, startClip } from '@ballfirst/services/clips/start-clip';
 import type { Context, Resources } from '@ballfirst/services/context';
 import { contextOf } from '@ballfirst/services/context-of';
-import { MemoryLocker, Server } from '@tus/server';
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { z } from 'zod';
-import type { ApiEnv } from '../env.ts';
-import { headersOfEveryAnswer } from '../plugins/security-headers.ts';
+import { drained } from './drained.ts';
 import { newUploadOf } from './new-upload.ts';
-import { SyncedStore } from './synced-store.ts';
-import { tusAnswer } from './tus-answer.ts';
-import { type Pace, watchPace } from './watch-pace.ts';
+import { takeChunk } from './take-chunk.ts';
+import { carriesChunk, chunkType, offsetIn, speakTus, tusExtensions, tusVersion } from './tus-headers.ts';
+import { bytesOnDisk, type OpenUploadFile } from './upload-file.ts';
+import { openUploadLocks } from './upload-locks.ts';
+import type { Pace } from './watch-pace.ts';
 
 const path = '/uploads';
 
+type Parts = { readonly resources: Resources; readonly pace: Pace; readonly openFile: OpenUploadFile };
+type OfClip = { Params: { clipId: string } };
+
 /**
- * Resumable uploads by tus 1.0 (creation, creation-with-upload, expiration). The door finds out who asks and for which
- * clip; the protocol's server is made for that one clip, so it cannot reach another. No time limit on the whole body: a
- * connection is cut by idleness and by pace.
+ * Resumable uploads by tus 1.0. The bytes so far are the size of the file and nothing else is written down. No time limit
+ * on the whole body: a connection is cut by idleness and by pace.
  */
 export const uploadRoutes = async (
   app: FastifyInstance,
-  { env, resources, pace }: { env: ApiEnv; resources: Resources; pace: Pace },
+  { resources, pace, openFile }: Parts,
 ): Promise<void> => {
-  const locker = new MemoryLocker({ acquireLockTimeout: 10_000 });
+  const { blobs, db } = resources;
+  const locks = openUploadLocks(db);
+  app.addHook('onClose', () => locks.close());
+  app.addHook('onRequest', speakTus);
+  app.addHook('onError', (request) => drained(request.raw));
   app.removeAllContentTypeParsers();
-  app.addContentTypeParser('application/offset+octet-stream', (_request, _payload, done) => done(null));
+  app.addContentTypeParser('*', (_request, _body, done) => done(null));
 
   const studentOf = async (request: FastifyRequest, reply: FastifyReply): Promise<Context> => {
     const { actor } = await request.signedIn(reply);
-    const ctx = contextOf({ resources, actor, requestId: request.id });
     if (actor.role !== 'student') throw new ProblemError('not-allowed');
-    return ctx;
+    return contextOf({ resources, actor, requestId: request.id });
+  };
+  const pathOf = (upload: Upload): string => blobs.localPath(upload.key);
+
+  /** The true offset; a file that is whole though nobody noted it (the process ended just then) is noted now. */
+  const offsetNow = async (ctx: Context, upload: Upload): Promise<number> => {
+    if (upload.status !== 'uploading') return upload.lengthBytes;
+    const file = await openFile(pathOf(upload));
+    const offset = await bytesOnDisk(file).finally(() => file.close());
+    if (offset === upload.lengthBytes) await finishClip({ ctx, input: { clipId: upload.clipId } });
+    return offset;
   };
 
-  const goOn = async (ctx: Context, clipId: string, request: FastifyRequest, reply: FastifyReply) => {
-    const upload = await readUpload({ ctx, input: { clipId } });
-    const store = new SyncedStore(upload, resources.blobs.localPath(upload.key));
-    const finish = async () => {
-      await finishClip({ ctx, input: { clipId } });
-      return {};
-    };
-    // The last answer may have been lost on its way, or this process ended before it noted the last byte.
-    const whole =
-      upload.status === 'uploading' && (await resources.blobs.size(upload.key)) === upload.lengthBytes;
-    if (request.method === 'HEAD' && whole) await finish();
-    const tus = new Server({
-      path,
-      datastore: store,
-      locker,
-      maxSize: clipBytesAtMost,
-      relativeLocation: true,
-      allowedOrigins: [env.publicUrl],
-      namingFunction: () => clipId,
-      getFileIdFromRequest: () => clipId,
-      onUploadFinish: finish,
-      onResponseError: (_request, error) => tusAnswer(error, resources.log, request.id),
-    });
-    const stop = watchPace(request.raw.socket, pace);
-    reply.hijack();
-    const headers = { ...headersOfEveryAnswer(request, env.cookieSecure), ...reply.getHeaders() };
-    for (const [name, value] of Object.entries(headers))
-      if (value !== undefined) reply.raw.setHeader(name, value);
-    reply.raw.setHeader('cache-control', 'no-store');
-    if (upload.status === 'uploading') reply.raw.setHeader('upload-expires', upload.expiresAt.toUTCString());
-    await tus.handle(request.raw, reply.raw).finally(stop);
+  const goOn = async (
+    ctx: Context,
+    upload: Upload,
+    offset: number,
+    request: FastifyRequest,
+    reply: FastifyReply,
+  ) => {
+    reply.header('upload-offset', offset);
+    try {
+      if (upload.status !== 'uploading' && offset !== upload.lengthBytes)
+        throw new ProblemError('upload-elsewhere');
+      const chunk = { upload, path: pathOf(upload), offset };
+      const reached =
+        upload.status === 'uploading'
+          ? await takeChunk(request, chunk, { locks, pace, openFile })
+          : upload.lengthBytes;
+      if (reached === upload.lengthBytes) await finishClip({ ctx, input: { clipId: upload.clipId } });
+      reply.header('upload-offset', reached);
+    } catch (error) {
+      reply.header('upload-offset', await offsetNow(ctx, upload).catch(() => offset));
+      throw error;
+    }
+  };
+  const sayExpiry = (reply: FastifyReply, upload: Upload): void => {
+    if (upload.status === 'uploading') reply.header('upload-expires', upload.expiresAt.toUTCString());
   };
 
   app.options(path, (_request, reply) =>
     reply
       .code(204)
       .headers({
-        'tus-resumable': '1.0.0',
-        'tus-version': '1.0.0',
-        'tus-extension': 'creation,creation-with-upload,expiration',
+        'tus-version': tusVersion,
+        'tus-extension': tusExtensions,
         'tus-max-size': clipBytesAtMost,
       })
       .send(),
   );
   app.post(path, async (request, reply) => {
     const ctx = await studentOf(request, reply);
-    const clip = await startClip({ ctx, input: newUploadOf(request) });
-    await goOn(ctx, clip.id, request, reply);
+    const { id: clipId } = await startClip({ ctx, input: newUploadOf(request) });
+    const upload = await readUpload({ ctx, input: { clipId } });
+    await offsetNow(ctx, upload);
+    if (carriesChunk(request)) await goOn(ctx, upload, 0, request, reply);
+    sayExpiry(reply, upload);
+    return reply.code(201).header('location', `${path}/${clipId}`).send();
   });
-  app.route<{ Params: { clipId: string } }>({
-    method: ['HEAD', 'PATCH'],
-    url: `${path}/:clipId`,
-    schema: { params: z.object({ clipId: z.uuid() }) },
-    handler: async (request, reply) => {
-      await goOn(await studentOf(request, reply), request.params.clipId, request, reply);
-    },
+
+  const schema = { params: z.object({ clipId: z.uuid() }) };
+  const url = `${path}/:clipId`;
+  app.head<OfClip>(url, { schema }, async (request, reply) => {
+    const ctx = await studentOf(request, reply);
+    const upload = await readUpload({ ctx, input: request.params });
+    sayExpiry(reply, upload);
+    reply.headers({ 'upload-offset': await offsetNow(ctx, upload), 'upload-length': upload.lengthBytes });
+    return reply.code(200).send();
+  });
+  app.patch<OfClip>(url, { schema }, async (request, reply) => {
+    const ctx = await studentOf(request, reply);
+    if (!carriesChunk(request)) throw new ProblemError('not-a-video', `Send the bytes as ${chunkType}.`);
+    const upload = await readUpload({ ctx, input: request.params });
+    await goOn(ctx, upload, offsetIn(request), request, reply);
+    sayExpiry(reply, upload);
+    return reply.code(204).send();
+  });
+  app.delete<OfClip>(url, { schema }, async (request, reply) => {
+    await dropClip({ ctx: await studentOf(request, reply), input: request.params });
+    return reply.code(204).send();
   });
 };

@@ -197,6 +197,9 @@ it('refuses what is too large, empty, unnamed or of another kind, in words', asy
   expect(await unnamed.json()).toMatchObject({ code: 'bad-request', status: 400 });
   const at = await started(4);
   expect((await patch(at, 0, Buffer.from('abcd'), cookie, { 'content-type': 'video/mp4' })).status).toBe(415);
+  const list = `${metadata},filetype ${base64('text/plain')}`;
+  const listed = await create(5, { 'upload-metadata': list });
+  expect([listed.status, await listed.json()]).toMatchObject([415, { code: 'not-a-video' }]);
 });
 
 it('is nobody else’s: another student gets 404, a coach 403, a stranger 401', async () => {

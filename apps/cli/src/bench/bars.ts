@@ -8,6 +8,12 @@ export type Bar = {
 
 /** The figures each bench must show, and their bars. A figure that is not shown counts as missed. */
 export const bars: Readonly<Record<string, Readonly<Record<string, Bar>>>> = {
+  upload: {
+    'vs-put-fsync': { min: 0.6 },
+    'peak-rss-mib': { of: 'value', max: 250 },
+    'lost-bytes-after-kill': { of: 'value', max: 0, n: 5 },
+  },
+  prepare: { 'cpu-vs-ffmpeg': { max: 1.5, n: 3 } },
   step: {
     'wrong-frames': { of: 'value', max: 0, n: 240 },
     'forward-p95-ms': { of: 'value', max: 16.7, n: 200 },

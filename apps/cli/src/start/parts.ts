@@ -4,6 +4,7 @@ import type { Home } from '../home/open-home.ts';
 import { childEnv } from '../supervise/child-env.ts';
 import type { PartPlan } from '../supervise/run-part.ts';
 import type { DatabaseUrls } from './settings.ts';
+import { sparingArguments, sparingEnv } from './sparing.ts';
 
 export type Addresses = { readonly url: string; readonly port: number; readonly sitePort: number };
 
@@ -34,7 +35,8 @@ export function planParts(root: string, home: Home, addresses: Addresses) {
   const sitePort = String(addresses.sitePort);
   return {
     api: (database: DatabaseUrls) =>
-      plan('api', [script('api')], {
+      plan('api', [...sparingArguments, script('api')], {
+        ...sparingEnv,
         ...shared(database),
         PORT: String(addresses.port),
         SITE_URL: `http://127.0.0.1:${sitePort}`,
