@@ -69,6 +69,9 @@ export const oneOfEach = async (db: Database): Promise<string> => {
       },
     });
     const { id: replyId } = await tx.reply.findFirstOrThrow({ where: { academyId } });
+    await tx.replyVersion.create({
+      data: { academyId, id: newId(), replyId, words: 'Before.', byMembership: coach.id, at },
+    });
     await tx.question.create({
       data: {
         ...{ academyId, id: newId(), studentId, replyId, byMembership: coach.id },

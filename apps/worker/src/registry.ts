@@ -3,6 +3,7 @@ import type { Job } from './job.ts';
 import { countCorrected } from './jobs/count-corrected.ts';
 import { endTrials } from './jobs/end-trials.ts';
 import { expireUploads } from './jobs/expire-uploads.ts';
+import { finishReplies } from './jobs/finish-replies.ts';
 import { lapseClaims } from './jobs/lapse-claims.ts';
 import { lookAfterStudents } from './jobs/look-after-students.ts';
 import { placeStudentAgain } from './jobs/place-student-again.ts';
@@ -25,6 +26,7 @@ import { writeNudge } from './jobs/write-nudge.ts';
 import { writePainHeld } from './jobs/write-pain-held.ts';
 import { writePainReported } from './jobs/write-pain-reported.ts';
 import { writeQuestionAnswered } from './jobs/write-question-answered.ts';
+import { writeReplyCorrected } from './jobs/write-reply-corrected.ts';
 import { writeReplySent } from './jobs/write-reply-sent.ts';
 import { writeReset } from './jobs/write-reset.ts';
 import { writeStanding } from './jobs/write-standing.ts';
@@ -38,6 +40,7 @@ const eventJobs = [
   writeReset,
   writeInvitation,
   writeReplySent,
+  writeReplyCorrected,
   writeFilmAgain,
   writeClipRefused,
   writePainHeld,
@@ -57,6 +60,7 @@ const eventJobs = [
 
 /** What runs at every tick, whatever happened. */
 export const ticks: readonly Job[] = [
+  finishReplies,
   sendCheckIns,
   lookAfterStudents,
   endTrials,

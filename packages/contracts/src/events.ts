@@ -27,6 +27,7 @@ export const events = {
   'concern.claimed': z.object({ concernId: Id }),
   'concern.released': z.object({ concernId: Id }),
   'concern.closed': z.object({ concernId: Id }),
+  'reply.corrected': z.object({ replyId: Id, version: z.number().int() }),
   'question.answered': z.object({ questionId: Id }),
   'join.asked': z.object({ studentId: Id }),
   'nudge.due': z.object({ nudgeId: Id }),

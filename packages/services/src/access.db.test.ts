@@ -13,6 +13,8 @@ import { createProgramme, createReply } from '@ballfirst/testing/practice-factor
 import { type SystemWorld, systemWorld } from '@ballfirst/testing/system-world';
 import { type TestDatabase, testDatabase } from '@ballfirst/testing/test-database';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { answerBack } from './asking/answer-back.ts';
+import { askBack } from './asking/ask-back.ts';
 import { finishClip } from './clips/finish-clip.ts';
 import { readClipForMedia } from './clips/read-clip-for-media.ts';
 import { readUpload } from './clips/read-upload.ts';
@@ -26,20 +28,32 @@ import { markReplyRead } from './practice/mark-reply-read.ts';
 import { readProgramme } from './practice/read-programme.ts';
 import { readReply } from './practice/read-reply.ts';
 import { chooseDiagnosis } from './review/choose-diagnosis.ts';
+import { correctReply } from './review/correct-reply.ts';
 import { openReview } from './review/open-review.ts';
 import { readDiagnosis } from './review/read-diagnosis.ts';
 import { readMarks } from './review/read-marks.ts';
 import { saveMarks } from './review/save-marks.ts';
 import { saveReply } from './review/save-reply.ts';
 import { sendReply } from './review/send-reply.ts';
+import { undoReply } from './review/undo-reply.ts';
+import { endStaff } from './staff/end-staff.ts';
+import { revokeInvitation } from './staff/revoke-invitation.ts';
 import { changeStanding } from './students/change-standing.ts';
+import { extendTrial } from './students/extend-trial.ts';
 import { readStudent } from './students/read-student.ts';
 import { addClip } from './submissions/add-clip.ts';
 import { listSubmissions } from './submissions/list-submissions.ts';
 import { readClip } from './submissions/read-clip.ts';
 import { readSubmission } from './submissions/read-submission.ts';
 
-type Ids = { submission: string; clip: string; student: string; reply: string; programme: string };
+type Ids = {
+  submission: string;
+  clip: string;
+  student: string;
+  reply: string;
+  programme: string;
+  membership: string;
+};
 type Asks = (ctx: Context, ids: Ids) => Promise<unknown>;
 
 const reply = { version: 0, words: '', cause: null, setUpTicks: [], frames: [], plan: null };
@@ -70,6 +84,13 @@ const asked: Record<string, Asks> = {
   readDiagnosis: (ctx, ids) => readDiagnosis({ ctx, input: { id: ids.submission } }),
   saveReply: (ctx, ids) => saveReply({ ctx, input: { id: ids.submission, ...reply } }),
   sendReply: (ctx, ids) => sendReply({ ctx, input: { id: ids.submission } }),
+  undoReply: (ctx, ids) => undoReply({ ctx, input: { id: ids.submission } }),
+  correctReply: (ctx, ids) => correctReply({ ctx, input: { id: ids.reply, words: 'So.', version: 1 } }),
+  askBack: (ctx, ids) => askBack({ ctx, input: { id: ids.reply, words: 'Why?' } }),
+  answerBack: (ctx, ids) => answerBack({ ctx, input: { id: ids.reply, words: 'So.' } }),
+  extendTrial: (ctx, ids) => extendTrial({ ctx, input: { id: ids.student, days: 7, reason: 'was ill' } }),
+  revokeInvitation: (ctx, ids) => revokeInvitation({ ctx, input: { id: ids.programme } }),
+  endStaff: (ctx, ids) => endStaff({ ctx, input: { id: ids.membership } }),
   readReply: (ctx, ids) => readReply({ ctx, input: { id: ids.reply } }),
   markReplyRead: (ctx, ids) => markReplyRead({ ctx, input: { id: ids.reply } }),
   readProgramme: (ctx, ids) => readProgramme({ ctx, input: { id: ids.programme } }),
@@ -104,9 +125,16 @@ const rows = [
 let test: TestDatabase;
 let world: SystemWorld;
 const made: { ours: Ids; foreign: Ids; missing: Ids } = {
-  ours: { submission: '', clip: '', student: '', reply: '', programme: '' },
-  foreign: { submission: '', clip: '', student: '', reply: '', programme: '' },
-  missing: { submission: newId(), clip: newId(), student: newId(), reply: newId(), programme: newId() },
+  ours: { submission: '', clip: '', student: '', reply: '', programme: '', membership: '' },
+  foreign: { submission: '', clip: '', student: '', reply: '', programme: '', membership: '' },
+  missing: {
+    submission: newId(),
+    clip: newId(),
+    student: newId(),
+    reply: newId(),
+    programme: newId(),
+    membership: newId(),
+  },
 };
 const actors: Record<string, Context> = {};
 
@@ -117,8 +145,9 @@ const idsOf = async (): Promise<Ids & { academyId: string }> => {
   const clip = await createClip(test.db, { academyId, studentId, submissionId });
   const programme = await createProgramme(test.db, { academyId, studentId, submissionId });
   const sent = await createReply(test.db, programme);
+  const coach = await createMembership(test.db, { academyId });
   const ids = { submission: submissionId, clip: clip.id, student: studentId };
-  return { ...ids, reply: sent.id, programme: programme.id, academyId };
+  return { ...ids, reply: sent.id, programme: programme.id, membership: coach.id, academyId };
 };
 
 beforeAll(async () => {

@@ -99,6 +99,7 @@ const bodies = (): Record<string, unknown> => ({
   },
   chooseDiagnosis: { fault: 'fat', cause: 'hang-back', setUpTicks: [] },
   saveReply: { words: '', cause: null, setUpTicks: [], frames: [], plan: null },
+  correctReply: { words: 'Put right.' },
   logPractice: { rung: 'rehearsal', balls: 10, clean: 5, filmed: false, pain: 'none' },
   extendTrial: { days: 7, reason: 'was ill' },
   changeStanding: { to: 'paid', reason: 'asked' },

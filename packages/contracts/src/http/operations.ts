@@ -31,6 +31,8 @@ const {
   readDiagnosis,
   saveReply,
   sendReply,
+  undoReply,
+  correctReply,
 } = review;
 const { readHome, readReply, markReplyRead, readProgramme, logPractice } = practice;
 const { listStudents, readStudent, changeStanding, extendTrial, readTrials, listMail, listDrills } = students;
@@ -87,6 +89,8 @@ export const operations = {
   readDiagnosis,
   saveReply,
   sendReply,
+  undoReply,
+  correctReply,
   readHome,
   readReply,
   markReplyRead,

@@ -114,6 +114,10 @@ export const StudentReply = z.object({
     }),
   ),
   programme: Programme.nullable(),
+  /** What it said before it was corrected, the newest first. */
+  earlier: z.array(z.object({ words: z.string(), at: Instant })),
+  correctedAt: Instant.nullable(),
+  version: z.number().int(),
   thread: z.array(ThreadLine),
   cautions: z.array(z.string()).min(1),
 });

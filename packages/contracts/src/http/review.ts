@@ -82,7 +82,7 @@ export const ReplyFrame = z.object({
 });
 export const ReplyDraft = z.object({
   id: Id,
-  status: z.enum(['draft', 'sent']),
+  status: z.enum(['draft', 'sending', 'sent']),
   words: z.string(),
   cause: z.string().nullable(),
   setUpTicks: z.array(SetUpTick),
@@ -90,6 +90,9 @@ export const ReplyDraft = z.object({
   plan: Plan.nullable(),
   version: z.number().int(),
   sentAt: Instant.nullable(),
+  /** When a reply on its way goes out; until then it can be taken back. */
+  sendsAt: Instant.nullable(),
+  correctedAt: Instant.nullable(),
 });
 /** Everything the review screen needs, one request. */
 export const Review = z.object({
@@ -239,8 +242,34 @@ export const sendReply = operation({
   tag: 'review',
   who: ['coach', 'manager'],
   status: 200,
-  summary: 'Send the reply: the student is told, the drill becomes the programme, the check-in is set.',
+  summary:
+    'Send the reply. For half a minute it can be taken back; then the student is told, the drill becomes the programme, the check-in is set.',
   params: idParam,
   reply: ReplyDraft,
   creates: true,
+});
+export const undoReply = operation({
+  id: 'undoReply',
+  method: 'POST',
+  path: '/api/submissions/{id}/reply/undo',
+  tag: 'review',
+  who: ['coach', 'manager'],
+  status: 200,
+  summary: 'Take a reply back that is on its way: it is a draft again.',
+  params: idParam,
+  reply: ReplyDraft,
+});
+export const correctReply = operation({
+  id: 'correctReply',
+  method: 'PUT',
+  path: '/api/replies/{id}/words',
+  tag: 'review',
+  who: ['coach', 'manager'],
+  status: 200,
+  summary:
+    'Correct the words of a reply that has gone out; what it said before is kept, the student is told.',
+  params: idParam,
+  body: z.object({ words: z.string().trim().min(1, 'Write something.').max(4000) }),
+  reply: ReplyDraft,
+  guarded: true,
 });

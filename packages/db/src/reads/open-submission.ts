@@ -81,7 +81,7 @@ export type OpenSubmission = {
   } | null;
   reply: {
     id: string;
-    status: 'draft' | 'sent';
+    status: 'draft' | 'sending' | 'sent';
     words: string;
     cause: string | null;
     setUpTicks: string[];
@@ -93,6 +93,8 @@ export type OpenSubmission = {
     version: number;
     updatedAt: string;
     sentAt: string | null;
+    sendsAt: string | null;
+    correctedAt: string | null;
     readAt: string | null;
   } | null;
   measurements: {

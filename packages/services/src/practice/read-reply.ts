@@ -1,6 +1,7 @@
 import { SetUpTick } from '@ballfirst/contracts/words';
+import type { Tx } from '@ballfirst/db/with-academy';
 import { everyDrill } from '@ballfirst/library/cautions';
-import { wordsForHand } from '@ballfirst/library/words-for-hand';
+import { type PlayingHand, wordsForHand } from '@ballfirst/library/words-for-hand';
 import { threadOf } from '../asking/thread-of.ts';
 import { inTransaction } from '../in-transaction.ts';
 import type { Call, Reply } from '../operation-types.ts';
@@ -27,7 +28,21 @@ export const readReply = ({ ctx, input }: Call<'readReply'>): Promise<Reply<'rea
       setUpTicks: row.setUpTicks.map((tick) => SetUpTick.parse(tick)),
       frames: await replyFrames(tx, ctx, row, hand),
       programme,
+      earlier: await earlierOf(tx, ctx.academyId, row.id, hand),
+      correctedAt: row.correctedAt?.toISOString() ?? null,
+      version: row.version,
       thread: await threadOf(tx, ctx.academyId, row.id),
       cautions: programme === null ? [...everyDrill] : programme.drill.cautions,
     };
   });
+
+/** What a corrected reply said before, the newest first. */
+const earlierOf = async (
+  tx: Tx,
+  academyId: string,
+  replyId: string,
+  hand: PlayingHand,
+): Promise<Reply<'readReply'>['earlier']> => {
+  const rows = await tx.replyVersion.findMany({ where: { academyId, replyId }, orderBy: { at: 'desc' } });
+  return rows.map(({ words, at }) => ({ words: wordsForHand(words, hand), at: at.toISOString() }));
+};

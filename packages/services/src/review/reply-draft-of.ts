@@ -12,5 +12,15 @@ export const replyDraftOf = (row: {
   readonly plan: unknown;
   readonly version: number;
   readonly sentAt: Date | string | null;
+  readonly sendsAt: Date | string | null;
+  readonly correctedAt: Date | string | null;
 }): z.output<typeof ReplyDraft> =>
-  ReplyDraft.parse({ ...row, sentAt: row.sentAt === null ? null : new Date(row.sentAt).toISOString() });
+  ReplyDraft.parse({
+    ...row,
+    sentAt: instantOf(row.sentAt),
+    sendsAt: instantOf(row.sendsAt),
+    correctedAt: instantOf(row.correctedAt),
+  });
+
+const instantOf = (at: Date | string | null): string | null =>
+  at === null ? null : new Date(at).toISOString();

@@ -1,6 +1,7 @@
 import { withAcademy } from '@ballfirst/db/with-academy';
+import { painSentence } from '@ballfirst/library/cautions';
 import { plantedMarks, plantedPicture } from '@ballfirst/swing/planted-marks';
-import { actingStaff } from '@ballfirst/testing/acting';
+import { actingStaff, actingStudent } from '@ballfirst/testing/acting';
 import {
   createClip,
   createMembership,
@@ -12,15 +13,21 @@ import { createProgramme } from '@ballfirst/testing/practice-factories';
 import { type SystemWorld, systemWorld } from '@ballfirst/testing/system-world';
 import { type TestDatabase, testDatabase } from '@ballfirst/testing/test-database';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import type { Context } from '../context.ts';
 import { claimSubmission } from '../inbox/claim-submission.ts';
+import { tellReplyCorrected } from '../mail/tell-reply-corrected.ts';
 import type { Input } from '../operation-types.ts';
+import { readReply } from '../practice/read-reply.ts';
 import { chooseDiagnosis } from './choose-diagnosis.ts';
+import { correctReply } from './correct-reply.ts';
+import { finishReply } from './finish-reply.ts';
 import { openReview } from './open-review.ts';
 import { readDiagnosis } from './read-diagnosis.ts';
 import { readMarks } from './read-marks.ts';
 import { saveMarks } from './save-marks.ts';
 import { saveReply } from './save-reply.ts';
-import { sendReply } from './send-reply.ts';
+import { secondThoughtsMs, sendReply } from './send-reply.ts';
+import { undoReply } from './undo-reply.ts';
 
 let test: TestDatabase;
 let world: SystemWorld;
@@ -172,6 +179,17 @@ const programmes = (academyId: string, studentId: string) =>
     tx.programme.findMany({ where: { academyId, studentId }, orderBy: { createdAt: 'asc' } }),
   );
 
+/** Half a minute later the worker makes final what is on its way. */
+const halfAMinuteLater = (ctx: Context, replyId: string) => {
+  world.now = new Date(world.now.getTime() + secondThoughtsMs);
+  return finishReply({ ctx: world.contextOf(ctx.academyId), input: { replyId } });
+};
+const sendNow = async (given: Parameters<typeof sendReply>[0]) => {
+  const sending = await sendReply(given);
+  await halfAMinuteLater(given.ctx, sending.id);
+  return sending;
+};
+
 describe('a reply', () => {
   it('is saved by version and sent once: answered, the drill the programme, the one before replaced', async () => {
     const { ctx, id, student } = await opened();
@@ -182,8 +200,8 @@ describe('a reply', () => {
       code: 'changed-meanwhile',
     });
     await saveReply({ ctx, input: draft(id, 1) });
-    const sent = await sendReply({ ctx, input: { id } });
-    expect(sent).toMatchObject({ status: 'sent', sentAt: factoryNow.toISOString() });
+    const sent = await sendNow({ ctx, input: { id } });
+    expect(sent).toMatchObject({ status: 'sending' });
     const review = await openReview({ ctx, input: { id } });
     expect(review.submission).toMatchObject({ status: 'answered', replyId: sent.id, claim: null });
     expect(review.openProgramme).toMatchObject({ drillId: 'line-brush', rung: 'rehearsal', status: 'open' });
@@ -199,7 +217,7 @@ describe('a reply', () => {
   it('to a swing sent with pain brings a programme on hold', async () => {
     const { ctx, id, student } = await opened({ pain: 'worse' });
     await saveReply({ ctx, input: draft(id, 0) });
-    await sendReply({ ctx, input: { id } });
+    await sendNow({ ctx, input: { id } });
     expect(await programmes(student.academyId, student.id)).toMatchObject([{ status: 'held' }]);
   });
 
@@ -209,8 +227,66 @@ describe('a reply', () => {
     await saveReply({ ctx, input: draft(id, 0, { cause: null }) });
     await expect(sendReply({ ctx, input: { id } })).rejects.toMatchObject({ code: 'wrong-state' });
     await saveReply({ ctx, input: draft(id, 1, { cause: null, plan: null }) });
-    expect((await sendReply({ ctx, input: { id } })).status).toBe('sent');
+    await sendNow({ ctx, input: { id } });
+    expect((await openReview({ ctx, input: { id } })).reply?.status).toBe('sent');
     expect(await programmes(student.academyId, student.id)).toEqual([]);
+  });
+
+  it('can be taken back for half a minute, in which nobody sees it and nobody changes it', async () => {
+    const { ctx, id, student } = await opened();
+    await saveReply({ ctx, input: draft(id, 0) });
+    const sending = await sendReply({ ctx, input: { id } });
+    expect(sending).toMatchObject({
+      ...{ status: 'sending', sentAt: null },
+      sendsAt: new Date(world.now.getTime() + secondThoughtsMs).toISOString(),
+    });
+    expect((await openReview({ ctx, input: { id } })).reply).toEqual(sending);
+    await expect(saveReply({ ctx, input: draft(id, 2) })).rejects.toMatchObject({ code: 'wrong-state' });
+    const own = actingStudent(world, student);
+    await expect(readReply({ ctx: own, input: { id: sending.id } })).rejects.toMatchObject({
+      code: 'not-found',
+    });
+    expect(
+      await finishReply({ ctx: world.contextOf(ctx.academyId), input: { replyId: sending.id } }),
+    ).toEqual({
+      sent: false,
+    });
+    expect(await undoReply({ ctx, input: { id } })).toMatchObject({ status: 'draft', sendsAt: null });
+    expect(await halfAMinuteLater(ctx, sending.id)).toEqual({ sent: false });
+    expect(await programmes(ctx.academyId, student.id)).toEqual([]);
+    const again = await sendReply({ ctx, input: { id } });
+    const runs = await Promise.all([1, 2, 3].map(() => halfAMinuteLater(ctx, again.id)));
+    expect(runs.filter(({ sent }) => sent)).toHaveLength(1);
+    expect(await programmes(ctx.academyId, student.id)).toHaveLength(1);
+    await expect(undoReply({ ctx, input: { id } })).rejects.toMatchObject({ code: 'already-answered' });
+  });
+
+  it('is corrected with its history, and the student is told of the last correction', async () => {
+    const { ctx, id, student } = await opened();
+    await saveReply({ ctx, input: draft(id, 0) });
+    const sent = await sendNow({ ctx, input: { id } });
+    const own = actingStudent(world, student);
+    const correct = (words: string, version: number) =>
+      correctReply({ ctx, input: { id: sent.id, words, version } });
+    const { version } = await readReply({ ctx: own, input: { id: sent.id } });
+    const first = await correct('Brush past the line.', version);
+    await expect(correct('Another coach.', version)).rejects.toMatchObject({ code: 'changed-meanwhile' });
+    world.now = new Date(world.now.getTime() + 60_000);
+    const last = await correct('Brush a hand past the line.', first.version);
+    const read = await readReply({ ctx: own, input: { id: sent.id } });
+    expect(read).toMatchObject({
+      words: 'Brush a hand past the line.',
+      correctedAt: world.now.toISOString(),
+    });
+    expect(read.earlier.map(({ words }) => words)).toEqual(['Brush past the line.', 'Brush the line.']);
+    const tell = (of: number) =>
+      tellReplyCorrected({
+        ctx: world.contextOf(ctx.academyId),
+        input: { eventId: `00000000-0000-7000-8000-00000000000${of}`, replyId: sent.id, version: of },
+      });
+    expect(await tell(first.version)).toEqual({ sent: 0 });
+    expect(await tell(last.version)).toEqual({ sent: 1 });
+    expect(world.sendings.at(-1)?.text).toContain(painSentence);
   });
 
   it('shows only frames and drills there are', async () => {

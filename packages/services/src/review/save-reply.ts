@@ -11,7 +11,7 @@ import { replyDraftOf } from './reply-draft-of.ts';
 
 /**
  * Saves the draft of a reply. Version 0 is the draft that is not there yet.
- * @throws ProblemError not-found, not-claimed, already-claimed, already-answered, changed-meanwhile, bad-request,
+ * @throws ProblemError not-found, not-claimed, already-claimed, already-answered, changed-meanwhile, wrong-state, bad-request,
  * mark-outside-frame
  */
 export const saveReply = async ({ ctx, input }: Call<'saveReply'>): Promise<Reply<'saveReply'>> => {
@@ -22,6 +22,9 @@ export const saveReply = async ({ ctx, input }: Call<'saveReply'>): Promise<Repl
     checkReply(row, input);
     const key = { academyId_submissionId: { academyId, submissionId: row.id } };
     const before = await tx.reply.findUnique({ where: key });
+    if (before?.status === 'sending') {
+      throw new ProblemError('wrong-state', 'This reply is on its way. Take it back before you change it.');
+    }
     if ((before?.version ?? 0) !== input.version) throw new ProblemError('changed-meanwhile');
     const version = input.version + 1;
     const written = {

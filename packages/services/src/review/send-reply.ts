@@ -1,16 +1,18 @@
 import { ProblemError } from '@ballfirst/contracts/problems';
 import { audit } from '../audit.ts';
 import { requireStaff } from '../authorise.ts';
-import { requireClaim, unclaimed } from '../inbox/require-claim.ts';
+import { requireClaim } from '../inbox/require-claim.ts';
 import { once } from '../once.ts';
 import type { Call, Reply } from '../operation-types.ts';
-import { emit } from '../outbox.ts';
-import { openProgramme } from '../practice/open-programme.ts';
 import { replyDraftOf } from './reply-draft-of.ts';
 
+/** How long a coach may take a reply back; nobody sees it before. */
+export const secondThoughtsMs = 30_000;
+
 /**
- * Sends the reply: the swing is answered, its plan becomes the programme; letter and check-in follow from the event.
- * @throws ProblemError not-found, not-claimed, already-claimed, already-answered, wrong-state, bad-request
+ * Sends the reply on its way: for half a minute it can be taken back (`undoReply`), then the worker makes it final
+ * (`finishReply`): the swing is answered, the plan becomes the programme, the student gets a letter.
+ * @throws ProblemError not-found, not-claimed, already-claimed, already-answered, wrong-state
  */
 export const sendReply = async ({ ctx, input }: Call<'sendReply'>): Promise<Reply<'sendReply'>> => {
   const { membershipId } = requireStaff(ctx);
@@ -23,36 +25,28 @@ export const sendReply = async ({ ctx, input }: Call<'sendReply'>): Promise<Repl
     if (draft === null || (draft.words.trim() === '' && draft.cause === null)) {
       throw new ProblemError('wrong-state', 'Write something, or choose a cause, before you send the reply.');
     }
-    const { cause, plan } = draft;
-    if (plan !== null && cause === null) {
+    if (draft.plan !== null && draft.cause === null) {
       throw new ProblemError(
         'wrong-state',
         'Choose the cause that the drill is for before you send the reply.',
       );
     }
-    const programmeId =
-      plan === null || cause === null ? null : await openProgramme(tx, ctx, row, { cause, plan });
-    const sent = await tx.reply.update({
+    if (draft.status === 'sending') return replyDraftOf(draft);
+    const sending = await tx.reply.update({
       where: key,
       data: {
-        status: 'sent',
-        sentAt: now,
+        status: 'sending',
+        sendsAt: new Date(now.getTime() + secondThoughtsMs),
         updatedAt: now,
-        programmeId,
         byMembership: membershipId,
         version: { increment: 1 },
       },
     });
-    await tx.submission.update({
-      where: { academyId_id: { academyId, id: row.id } },
-      data: { status: 'answered', answeredAt: now, ...unclaimed, version: { increment: 1 } },
-    });
     await audit(tx, ctx, {
       action: 'send-reply',
-      subject: `reply:${sent.id}`,
-      detail: { submissionId: row.id, cause, programmeId },
+      subject: `reply:${sending.id}`,
+      detail: { submissionId: row.id, cause: draft.cause },
     });
-    await emit(tx, ctx, 'reply.sent', { replyId: sent.id });
-    return replyDraftOf(sent);
+    return replyDraftOf(sending);
   });
 };
