@@ -117,6 +117,11 @@ export const reviewWords = {
   nothingToSend: 'Write something or choose a cause first.',
   drillNeedsCause: 'Choose the cause that the drill is for.',
   sent: 'Sent',
+  leaves: 'On its way. Until it leaves you can take it back.',
+  leavesNow: 'Leaving …',
+  secondsLeft: (seconds: number) => `${seconds} s`,
+  undo: 'Take it back',
+  nextSwing: 'Back to the inbox',
   toInbox: 'Back to the inbox',
 
   filmAgainTitle: 'Film again',

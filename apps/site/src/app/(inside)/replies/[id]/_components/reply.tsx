@@ -9,6 +9,7 @@ import { SwingPlayer } from '../../../../../swing-frame/swing-player.tsx';
 import { When } from '../../../../../times/when.tsx';
 import { tickNames } from '../../../../../words/names.ts';
 import { drillWords, replyWords } from '../../../../../words/reply.ts';
+import { Corrections } from './corrections.tsx';
 import styles from './reply.module.css';
 import { Thread } from './thread.tsx';
 import { useReadOnce } from './use-read-once.ts';
@@ -80,6 +81,7 @@ export function Reply({ reply, hand, isReader }: Props) {
       ) : (
         <DrillCard programme={programme} hand={hand} />
       )}
+      <Corrections reply={reply} mayCorrect={!isReader} />
       <Thread replyId={reply.id} first={reply.thread} reader={isReader ? 'student' : 'coach'} />
       <div className="row no-print">
         {practises && (

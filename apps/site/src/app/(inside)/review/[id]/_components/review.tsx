@@ -53,11 +53,12 @@ export function Review({ first, drills, membershipId }: Props) {
       return next;
     });
   };
-  const send = async () => {
-    const sent = await replying.send();
-    if (sent !== null)
-      held.setSubmission({ ...submission, status: 'answered', claim: null, replyId: sent.id });
-  };
+  const { left } = replying;
+  const { setSubmission } = held;
+  const onLeft = useCallback(() => {
+    left();
+    setSubmission((now) => ({ ...now, status: 'answered', claim: null }));
+  }, [left, setSubmission]);
   const programmeDrill = drills.find(({ id }) => id === first.openProgramme?.drillId)?.name ?? null;
 
   return (
@@ -118,7 +119,9 @@ export function Review({ first, drills, membershipId }: Props) {
         hand={submission.student.hand}
         canWork={canWork}
         stage={view === null ? null : { clipId: view.clipId, frame: view.frame }}
-        onSend={send}
+        onSend={replying.send}
+        onLeft={onLeft}
+        submissionId={submission.id}
       />
       <FilmAgain canWork={canWork} busy={held.busy} onAsk={held.filmAgain} />
     </>

@@ -6,6 +6,7 @@ import { useState } from 'react';
 import { TroubleNote } from '../../../../../shell/trouble-note.tsx';
 import { tickNames } from '../../../../../words/names.ts';
 import { reviewWords } from '../../../../../words/review.ts';
+import { Leaving } from './leaving.tsx';
 import { PlanFields } from './plan-fields.tsx';
 import styles from './reply-editor.module.css';
 import { type Drill, drillsFor, missingOf, type ReplyForm } from './reply-form.ts';
@@ -20,26 +21,31 @@ type Props = {
   canWork: boolean;
   stage: { clipId: string; frame: number } | null;
   onSend: () => void;
+  onLeft: () => void;
+  submissionId: string;
 };
 const stateWords = {
   saved: reviewWords.draftSaved,
   unsaved: reviewWords.unsaved,
   saving: reviewWords.saving,
   sending: reviewWords.sending,
+  leaving: reviewWords.leavesNow,
   sent: reviewWords.sent,
 } as const;
 const missingWords = { nothing: reviewWords.nothingToSend, cause: reviewWords.drillNeedsCause } as const;
 
 /** The reply: words, pictures, ticks, one drill, its cautions, preview, sending. */
-export function ReplyEditor({ replying, drills, hand, canWork, stage, onSend }: Props) {
-  const { form, state, trouble, change, saveNow } = replying;
+export function ReplyEditor(props: Props) {
+  const { replying, drills, hand, stage, onSend, onLeft, submissionId } = props;
+  const { form, state, leavesAt, trouble, change, saveNow, undo } = replying;
+  const canWork = props.canWork && state !== 'leaving';
   const [preview, setPreview] = useState(false);
   const set = (next: Partial<ReplyForm>) => change((now) => ({ ...now, ...next }));
   const missing = missingOf(form);
   const count = form.words.trim().split(/\s+/).filter(Boolean).length;
   const cause = causes.find(({ id }) => id === form.cause) ?? null;
   const fitting = drillsFor(form.cause, drills);
-  const busy = state === 'sending' || state === 'sent';
+  const busy = state === 'sending' || state === 'leaving' || state === 'sent';
   const toggle = (tick: keyof typeof tickNames, on: boolean) =>
     set({ setUpTicks: [...form.setUpTicks.filter((one) => one !== tick), ...(on ? [tick] : [])] });
   return (
@@ -122,6 +128,9 @@ export function ReplyEditor({ replying, drills, hand, canWork, stage, onSend }: 
         </div>
       </div>
       {preview && <ReplyPreview form={form} drills={drills} hand={hand} />}
+      {state === 'leaving' && (
+        <Leaving submissionId={submissionId} leavesAt={leavesAt} onUndo={undo} onLeft={onLeft} />
+      )}
       <TroubleNote trouble={trouble} />
       <div className="row">
         <button

@@ -6,7 +6,8 @@ import { type Trouble, troubleOf } from '../../../../../http/trouble.ts';
 import { useOnceKey } from '../../../../../http/use-once-key.ts';
 import { type Draft, emptyReply, type ReplyForm } from './reply-form.ts';
 
-export type ReplyState = 'saved' | 'unsaved' | 'saving' | 'sending' | 'sent';
+/** `leaving`: on its way for half a minute, and can be taken back. */
+export type ReplyState = 'saved' | 'unsaved' | 'saving' | 'sending' | 'leaving' | 'sent';
 const restMs = 1500;
 
 const put = (id: string, version: number, body: ReplyForm) =>
@@ -35,7 +36,10 @@ const save = async (id: string, version: number, form: ReplyForm): Promise<Draft
 /** The draft of a reply: saved by itself while it is written, then sent once. */
 export const useReply = (id: string, first: Draft | null) => {
   const [form, setForm] = useState<ReplyForm>(first ?? emptyReply);
-  const [state, setState] = useState<ReplyState>(first?.status === 'sent' ? 'sent' : 'saved');
+  const [state, setState] = useState<ReplyState>(
+    first?.status === 'sent' ? 'sent' : first?.status === 'sending' ? 'leaving' : 'saved',
+  );
+  const [leavesAt, setLeavesAt] = useState(first?.sendsAt ?? null);
   const [trouble, setTrouble] = useState<Trouble | null>(null);
   const own = useRef(form);
   const version = useRef(first?.version ?? 0);
@@ -85,13 +89,30 @@ export const useReply = (id: string, first: Draft | null) => {
         api.POST('/api/submissions/{id}/reply/send', { params: { path: { id }, header } }),
       );
       once.answered();
-      setState('sent');
+      version.current = sent.version;
+      setLeavesAt(sent.sendsAt);
+      setState('leaving');
       return sent;
     } catch (error) {
       fail(error);
       return null;
     }
   }, [flush, fail, id, once.keyFor, once.answered]);
+
+  const undo = useCallback(async (): Promise<Draft | null> => {
+    try {
+      const draft = await answerOf(
+        api.POST('/api/submissions/{id}/reply/undo', { params: { path: { id } } }),
+      );
+      version.current = draft.version;
+      setTrouble(null);
+      setState('saved');
+      return draft;
+    } catch (error) {
+      setTrouble(troubleOf(error));
+      return null;
+    }
+  }, [id]);
 
   useEffect(
     () => () => {
@@ -100,7 +121,8 @@ export const useReply = (id: string, first: Draft | null) => {
     [],
   );
   const saveNow = useCallback(() => flush().catch(fail), [flush, fail]);
-  return { form, state, trouble, change, saveNow, send };
+  const left = useCallback(() => setState('sent'), []);
+  return { form, state, leavesAt, trouble, change, saveNow, send, undo, left };
 };
 
 export type Replying = ReturnType<typeof useReply>;
