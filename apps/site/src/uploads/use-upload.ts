@@ -1,20 +1,29 @@
 'use client';
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { keptFile } from './kept-file.ts';
-import { startUpload } from './start-upload.ts';
+import { type RunningUpload, startUpload } from './start-upload.ts';
 import type { ClipFacts, UploadState } from './upload-state.ts';
+
+/** A file chosen again is another object; it is the same video when these agree. */
+const sameFile = (one: File | null, other: File): boolean =>
+  one?.name === other.name && one.size === other.size && one.lastModified === other.lastModified;
 
 /** One video on its way up, from whatever was kept of it. `owner` keeps the videos of two accounts apart. */
 export const useUpload = (owner: string) => {
   const [state, setState] = useState<UploadState>({ kind: 'none' });
-  const stop = useRef<(() => void) | null>(null);
+  const running = useRef<(RunningUpload & { facts: ClipFacts }) | null>(null);
   const file = useRef<File | null>(null);
 
   const begin = useCallback(
     (chosen: File, facts: ClipFacts) => {
-      stop.current?.();
+      const same =
+        sameFile(file.current, chosen) &&
+        running.current?.facts.view === facts.view &&
+        running.current.facts.swingLength === facts.swingLength;
+      if (same) running.current?.stop();
+      else running.current?.drop();
       file.current = chosen;
-      stop.current = startUpload({
+      const started = startUpload({
         owner,
         file: chosen,
         facts,
@@ -23,6 +32,7 @@ export const useUpload = (owner: string) => {
           if (next.kind === 'done') void keptFile.forget(owner);
         },
       });
+      running.current = { ...started, facts };
     },
     [owner],
   );
@@ -58,14 +68,14 @@ export const useUpload = (owner: string) => {
   );
 
   const forget = useCallback(() => {
-    stop.current?.();
-    stop.current = null;
+    running.current?.drop();
+    running.current = null;
     file.current = null;
     void keptFile.forget(owner);
     setState({ kind: 'none' });
   }, [owner]);
 
-  useEffect(() => () => stop.current?.(), []);
+  useEffect(() => () => running.current?.stop(), []);
   return { state, choose, resume, restart, forget };
 };
 
