@@ -3,6 +3,7 @@ import { say } from '../say.ts';
 import type { DatabaseUrls } from '../start/settings.ts';
 import { readDemoFile, writeDemoFile } from './demo-file.ts';
 import { fillWithDemo } from './fill-with-demo.ts';
+import { writeHistoryMark } from './history-mark.ts';
 import { signInLines } from './sign-in-lines.ts';
 import { forgetUnfinishedDemo } from './unfinished.ts';
 
@@ -27,9 +28,13 @@ export async function openDemo({ root, home, url, database, isWanted }: DemoWish
     return signInLines(demo);
   }
   if (!isWanted) return [];
-  const academies = await fillWithDemo(root, home, url, database.app);
+  const now = new Date();
+  const academies = await fillWithDemo(root, home, url, database.app, now);
   const demo = academies === null ? undefined : { url, academies };
-  if (demo !== undefined) writeDemoFile(home.folder, demo);
+  if (demo !== undefined) {
+    writeHistoryMark(home.folder, { from: now.toISOString(), isDone: false });
+    writeDemoFile(home.folder, demo);
+  }
   forgetUnfinishedDemo(home.folder);
   if (demo === undefined) return [];
   say('  the demo academies are in');

@@ -14,6 +14,7 @@ export async function closeService(service: Service, stop: StopRequest): Promise
   const atOnce = () => process.exit(1);
   stop.onImpatience(atOnce);
   const deadline = setTimeout(atOnce, deadlineMs);
+  await service.history?.stop();
   await service.api?.stop(12_000);
   await service.worker?.stop(12_000);
   await service.site?.stop(2_000);

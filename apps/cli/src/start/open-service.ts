@@ -1,5 +1,6 @@
 import { prepareDatabase } from '../database/prepare-database.ts';
 import { openDemo } from '../demo/open-demo.ts';
+import { tellHistory } from '../demo/tell-history.ts';
 import { takeLock } from '../home/lock.ts';
 import { openHome } from '../home/open-home.ts';
 import { freePort, whyNotFree } from '../ports.ts';
@@ -15,7 +16,12 @@ import type { Service } from './service.ts';
 import type { StartSettings } from './settings.ts';
 import type { StopRequest } from './stop-request.ts';
 
-export type Opened = { readonly url: string; readonly signIns: readonly string[] };
+export type Opened = {
+  readonly url: string;
+  readonly signIns: readonly string[];
+  /** What is left to do beside the running service. */
+  readonly afterReady: () => void;
+};
 
 const readyWithinMs = 60_000;
 
@@ -57,7 +63,11 @@ export async function openService(
   await untilReady(service, addresses, stop);
   goOn();
   for (const part of [service.api, service.worker, service.site]) part.settled();
-  return { url, signIns };
+  const afterReady = () => {
+    const history = tellHistory(root, home, url, database.app);
+    if (history !== undefined) service.history = history;
+  };
+  return { url, signIns, afterReady };
 }
 
 /** @param withinMs how long the port may still be held by the last requests of a copy that was killed */

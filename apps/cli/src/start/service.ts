@@ -1,3 +1,4 @@
+import type { History } from '../demo/tell-history.ts';
 import type { Lock } from '../home/lock.ts';
 import type { Keeper } from '../postgres/keeper.ts';
 import type { Server } from '../postgres/run-server.ts';
@@ -12,4 +13,5 @@ export type Service = {
   site?: Part;
   api?: Part;
   worker?: Part;
+  history?: History;
 };

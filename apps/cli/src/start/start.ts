@@ -19,10 +19,11 @@ export async function start(root: string, args: readonly string[]): Promise<numb
   const service: Service = { isStopping: false };
   let failure: unknown;
   try {
-    const { url, signIns } = await openService(root, settings, service, stop);
+    const { url, signIns, afterReady } = await openService(root, settings, service, stop);
     say(`ready ${url}`);
     for (const line of signIns) say(line);
     say(`started in ${secondsSince(begun)}; Ctrl-C stops it`);
+    afterReady();
     say(`stopping after ${await stop.asked}`);
   } catch (error) {
     if (!stop.isAsked()) failure = explainFailure(error, settings.home);

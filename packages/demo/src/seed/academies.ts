@@ -14,6 +14,7 @@ export type AcademyLine = {
   readonly priceWords: string;
   readonly consentAge: number;
   readonly safeguardContact: string;
+  readonly openedDaysAgo: number;
   readonly staff: readonly StaffLine[];
 };
 
@@ -45,12 +46,13 @@ export const academies: readonly AcademyLine[] = [
       ),
       holidays: ['2026-12-25', '2026-12-28', '2027-01-01'],
     },
-    promiseHours: 8,
+    promiseHours: 18,
     trialDays: 14,
     trialStarts: 'joining',
     priceWords: '36 a month, four replies, stop any month',
     consentAge: 16,
     safeguardContact: 'care@quillmere.example',
+    openedDaysAgo: 400,
     staff: [
       { role: 'manager', name: 'Odile Marrowby', email: 'odile@quillmere.example' },
       { role: 'coach', name: 'Tamsin Harrowgate', email: 'tamsin@quillmere.example' },
@@ -69,6 +71,7 @@ export const academies: readonly AcademyLine[] = [
     priceWords: '45 a month, replies as they come',
     consentAge: 13,
     safeguardContact: 'care@saltbarrow.example',
+    openedDaysAgo: 130,
     staff: [
       { role: 'manager', name: 'Jolanta Pierwood', email: 'jolanta@saltbarrow.example' },
       { role: 'coach', name: 'Anselm Quarrier', email: 'anselm@saltbarrow.example' },
@@ -85,6 +88,7 @@ export const academies: readonly AcademyLine[] = [
     priceWords: '29 a month, two replies',
     consentAge: 16,
     safeguardContact: 'care@tannhollow.example',
+    openedDaysAgo: 9,
     staff: [{ role: 'manager', name: 'Wiebke Sandlund', email: 'wiebke@tannhollow.example' }],
   },
 ];

@@ -1,8 +1,16 @@
 import type { Truth } from '../golfer/truth.ts';
 
-/** What a coach marks for fat shots in the demo: moments and places by their names. */
+/** What a coach marks in the demo: the first pass for fat shots and one place more, moments and places by name. */
 const marked = {
-  address: ['ball', 'lead-ankle', 'trail-ankle', 'hip-middle', 'head-centre', 'grip-end'],
+  address: [
+    'ball',
+    'lead-ankle',
+    'trail-ankle',
+    'hip-middle',
+    'head-centre',
+    'grip-end',
+    'lead-thigh-inside',
+  ],
   top: ['hip-middle', 'head-centre'],
   'lead-arm-parallel-down': ['hip-middle', 'head-centre'],
   'shaft-parallel-down': ['grip-end'],

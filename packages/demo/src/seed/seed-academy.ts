@@ -13,7 +13,7 @@ export const seedAcademy = async (
   openedAt: Date,
 ): Promise<{ academyId: string; staff: Map<string, Member> }> => {
   const academyId = newId();
-  const { staff: lines, workingHours, ...rest } = line;
+  const { staff: lines, workingHours, openedDaysAgo: _, ...rest } = line;
   await withAcademy(resources.db, academyId, async (tx) => {
     await tx.academy.create({
       data: {

@@ -1,82 +1,86 @@
-import { withAcademy } from '@ballfirst/db/with-academy';
-import type { Resources } from '@ballfirst/services/context';
 import { claimSubmission } from '@ballfirst/services/inbox/claim-submission';
-import { logPractice } from '@ballfirst/services/practice/log-practice';
 import { markReplyRead } from '@ballfirst/services/practice/mark-reply-read';
 import { chooseDiagnosis } from '@ballfirst/services/review/choose-diagnosis';
+import { finishReply } from '@ballfirst/services/review/finish-reply';
 import { saveMarks } from '@ballfirst/services/review/save-marks';
 import { saveReply } from '@ballfirst/services/review/save-reply';
-import { sendReply } from '@ballfirst/services/review/send-reply';
-import type { Truth } from '../golfer/truth.ts';
-import { contextOf, type Member } from './at-time.ts';
+import { secondThoughtsMs, sendReply } from '@ballfirst/services/review/send-reply';
+import type { Moment } from '../golfer/moments.ts';
+import type { Member } from './at-time.ts';
+import { drillFor } from './drill-for.ts';
+import type { KeptFiles } from './kept-files.ts';
 import { marksOf } from './marks-of.ts';
-import type { SwingLine } from './swings.ts';
+import type { Past } from './past.ts';
+import { replyWords } from './reply-words.ts';
+import { seedAfterReply } from './seed-after-reply.ts';
+import { seedPractice } from './seed-practice.ts';
+import type { Answer } from './story.ts';
 
-type Answered = NonNullable<SwingLine['answered']>;
-const later = (at: Date, hours: number): Date => new Date(at.getTime() + hours * 3_600_000);
+/** The moment at which a cause is seen best. */
+const seenAt: Readonly<Record<string, Moment>> = {
+  'sway-away': 'top',
+  'hang-back': 'lead-arm-parallel-down',
+  'handle-back': 'shaft-parallel-back',
+  'hips-back-at-address': 'top',
+  'thrown-early': 'shaft-parallel-down',
+};
 
-/** Answers a swing as the story says: claim, diagnosis, reply with its drill, reading, practice. */
-export const seedAnswer = async (
-  resources: Resources,
-  given: {
-    coach: Member;
-    student: Member;
-    swing: { submissionId: string; clipId: string; sentAt: Date };
-    answer: Answered;
-    truth: Truth;
-    place: 'mat' | 'grass';
-  },
-): Promise<void> => {
-  const { coach, student, swing, answer, truth } = given;
-  const at = later(swing.sentAt, answer.afterHours);
-  const ctx = contextOf(resources, coach, at);
+type Given = {
+  readonly coach: Member;
+  readonly student: Member & { readonly hand: 'right' | 'left' };
+  readonly swing: { readonly submissionId: string; readonly clipId: string };
+  readonly answer: Answer;
+  readonly kept: KeptFiles;
+};
+
+/** Answers a swing as the story says: claim, marks, diagnosis, reply with its drill, reading, practice. */
+export const seedAnswer = async (past: Past, given: Given): Promise<void> => {
+  const { coach, student, swing, answer, kept } = given;
+  const { at, cause } = answer;
+  const { truth } = kept;
+  const ctx = past.of(coach, at);
   const id = swing.submissionId;
   await claimSubmission({ ctx, input: { id } });
   const marks = marksOf(truth);
   await saveMarks({ ctx, input: { id, clipId: swing.clipId, version: 0, marks, observations: [] } });
-  await chooseDiagnosis({ ctx, input: { id, fault: 'fat', cause: answer.cause, setUpTicks: [] } });
-  const frame = (position: 'address' | 'top' | 'lead-arm-parallel-down', caption: string) => ({
+  await chooseDiagnosis({ ctx, input: { id, fault: answer.fault, cause, setUpTicks: [] } });
+  const frame = (position: Moment, caption: string) => ({
     clipId: swing.clipId,
     position,
-    frame: truth.positions[position] ?? 0,
+    frame: truth.positions[position],
     caption,
   });
-  const draft = await saveReply({
+  const drill = drillFor(cause, answer.place);
+  await saveReply({
     ctx,
     input: {
       id,
       version: 0,
-      words: answer.words,
-      cause: answer.cause,
+      words: replyWords(answer, student.hand),
+      cause,
       setUpTicks: [],
-      frames: [frame('address', 'Where you start'), frame('lead-arm-parallel-down', 'Where it happens')],
+      frames: [
+        frame('address', 'Where you start'),
+        frame(seenAt[cause] ?? 'impact', answer.number === 0 ? 'Where it happens' : 'Where it is now'),
+      ],
       plan: {
-        drillId: answer.drill,
-        place: given.place,
-        exaggeration: 'mild',
+        drillId: drill.id,
+        place: answer.place,
+        exaggeration: answer.number === 0 || answer.course === 'over-correcting' ? 'mild' : 'firm',
         weeklyMinutes: 60,
         firstCheckInDays: 7,
       },
     },
   });
   const sent = await sendReply({ ctx, input: { id } });
-  const mine = (when: Date) => contextOf(resources, student, when);
-  if (answer.read) await markReplyRead({ ctx: mine(later(at, 2)), input: { id: sent.id } });
-  const programmeId = await withAcademy(resources.db, student.academyId, async (tx) => {
-    const reply = await tx.reply.findUniqueOrThrow({
-      where: { academyId_id: { academyId: student.academyId, id: draft.id } },
-    });
-    return reply.programmeId;
-  });
-  if (programmeId === null) return;
-  // Each entry is logged on the rung the gate has led to by then; a ladder that is climbed takes no more.
-  let rung = answer.practice[0]?.[1] ?? 'rehearsal';
-  for (const [days, , balls, clean] of answer.practice) {
-    const { programme } = await logPractice({
-      ctx: mine(later(at, days * 24 + 1)),
-      input: { id: programmeId, rung, balls, clean, filmed: false, pain: 'none' },
-    });
-    if (programme.status !== 'open') return;
-    rung = programme.rung;
+  const finalAt = new Date(at.getTime() + secondThoughtsMs);
+  await finishReply({ ctx: past.system(finalAt), input: { replyId: sent.id } });
+  const final = new Date(at.getTime() + secondThoughtsMs);
+  await finishReply({ ctx: past.system(final), input: { replyId: sent.id } });
+  await past.answered();
+  if (answer.readAt) {
+    await markReplyRead({ ctx: past.of(student, answer.readAt), input: { id: sent.id } });
   }
+  await seedPractice(past, { student, replyId: sent.id, answer });
+  await seedAfterReply(past, { coach, student, replyId: sent.id, answer });
 };

@@ -1,61 +1,43 @@
-import { academyBySlug } from '@ballfirst/db/crossings/academy-by-slug';
-import { createPerson } from '@ballfirst/db/crossings/create-person';
-import { newId } from '@ballfirst/db/ids';
-import { withAcademy } from '@ballfirst/db/with-academy';
-import type { Resources } from '@ballfirst/services/context';
+import type { AcademyFront } from '@ballfirst/db/crossings/academy-by-slug';
+import { endTrial } from '@ballfirst/services/follow-ups/end-trial';
 import { enrolStudent } from '@ballfirst/services/identity/enrol-student';
+import { changeStanding } from '@ballfirst/services/students/change-standing';
 import type { AcademyLine } from './academies.ts';
-import { hoursBefore, type Member, systemContext } from './at-time.ts';
-import type { StudentLine } from './students.ts';
+import type { Member } from './at-time.ts';
+import { emailOf } from './email-of.ts';
+import type { Past } from './past.ts';
+import { joinedAtOf, trialEndOf, turnAtOf } from './story-times.ts';
+import type { StudentLine } from './student-line.ts';
 
-const email = (academy: AcademyLine, student: StudentLine): string =>
-  `${student.key}@${academy.slug}.example`;
+export type Enrolling = {
+  readonly academyId: string;
+  readonly academy: AcademyLine;
+  readonly front: AcademyFront;
+  readonly manager: Member;
+  readonly line: StudentLine;
+  readonly personId: string;
+  readonly now: Date;
+};
 
-/** Enrols a student at the time the story says, by the verb that joining uses. */
-export const seedStudent = async (
-  resources: Resources,
-  given: { academyId: string; academy: AcademyLine; student: StudentLine; passwordHash: string; now: Date },
-): Promise<Member & { readonly email: string }> => {
-  const { academyId, academy, student, now } = given;
-  const front = await academyBySlug(resources.db, { slug: academy.slug });
-  if (front === null) throw new Error(`The demo academy ${academy.slug} was not written.`);
-  const joinedAt = hoursBefore(now, student.joinedDaysAgo * 24);
-  const personId = newId();
-  const address = email(academy, student);
-  await createPerson(resources.db, {
-    id: personId,
-    email: address,
-    name: student.name,
-    hash: given.passwordHash,
-    now: joinedAt,
+/** Enrols a student at the time the story says, and tells how the standing went on: verb by verb. */
+export const seedStudent = async (past: Past, given: Enrolling): Promise<void> => {
+  const { academy, front, manager, line, personId, now } = given;
+  const joinedAt = joinedAtOf(academy, line, now);
+  const email = emailOf(academy, line.key);
+  const { name, hand, ageGroup } = line;
+  const { hasConsented: consents = true, ...guardian } = line.guardian ?? { name: '', relation: '' };
+  const { student } = await enrolStudent(past.tx, past.system(joinedAt), {
+    ...{ name, email, hand, ageGroup, personId },
+    zone: line.zone ?? academy.zone,
+    guardian: line.guardian ? { ...guardian, email: `guardian.${email}`, consents } : null,
+    academy: front,
   });
-  const ctx = systemContext(resources, academyId, joinedAt);
-  const guardian = student.guardian
-    ? { ...student.guardian, email: `guardian.${address}`, consents: true as const }
-    : null;
-  const enrolled = await withAcademy(resources.db, academyId, (tx) =>
-    enrolStudent(
-      tx,
-      { ...ctx, tx },
-      {
-        name: student.name,
-        email: address,
-        hand: student.hand,
-        ageGroup: student.ageGroup,
-        zone: academy.zone,
-        guardian,
-        personId,
-        academy: front,
-      },
-    ),
-  );
-  return {
-    academyId,
-    personId,
-    membershipId: enrolled.membershipId,
-    studentId: enrolled.student.id,
-    role: 'student',
-    name: student.name,
-    email: address,
-  };
+  if (line.trialEnds) {
+    const at = trialEndOf(academy, line, now);
+    await endTrial({ ctx: past.system(at), input: { studentId: student.id } });
+  }
+  for (const [index, { to, reason }] of (line.turns ?? []).entries()) {
+    const ctx = past.of(manager, turnAtOf(academy, line, index, now));
+    await changeStanding({ ctx, input: { id: student.id, to, reason } });
+  }
 };

@@ -1,34 +1,64 @@
-import type { Resources } from '@ballfirst/services/context';
+import { askToFilmAgain } from '@ballfirst/services/inbox/ask-to-film-again';
+import { claimSubmission } from '@ballfirst/services/inbox/claim-submission';
+import type { Blobs } from '@ballfirst/services/ports';
 import { sendSubmission } from '@ballfirst/services/submissions/send-submission';
-import { contextOf, hoursBefore, type Member } from './at-time.ts';
-import { type KeptFiles, seedClip } from './seed-clip.ts';
-import type { SwingLine } from './swings.ts';
+import type { Member } from './at-time.ts';
+import { firstKept, readKept } from './kept-files.ts';
+import type { Past } from './past.ts';
+import { seedAnswer } from './seed-answer.ts';
+import { seedClip } from './seed-clip.ts';
+import type { SwingStory } from './story.ts';
 
-/** Sends one swing at the time the story says. @returns the ids an answer needs */
-export const seedSwing = async (
-  resources: Resources,
-  student: Member,
-  line: SwingLine,
-  kept: KeptFiles,
-  now: Date,
-): Promise<{ submissionId: string; clipId: string; sentAt: Date }> => {
-  const sentAt = hoursBefore(now, line.hoursAgo);
-  const clipId = await seedClip(resources, student, kept, sentAt);
+export type Told = {
+  readonly blobs: Blobs;
+  readonly clipsFolder: string;
+  readonly student: Member & { readonly hand: 'right' | 'left' };
+  readonly coachOf: (key: string) => Member;
+};
+
+/** Tells one swing and what came of it, in the open transaction. @returns the submission's id */
+export const seedSwing = async (past: Past, told: Told, story: SwingStory): Promise<string> => {
+  const { student, coachOf, clipsFolder } = told;
+  const { sentAt, filmAgain, answered } = story;
+  const kept = await readKept(clipsFolder, firstKept(clipsFolder, story.clips));
+  const { refused } = story;
+  const filmed = { kept, at: sentAt, ...(refused === undefined ? {} : { refused }) };
+  const clipId = await seedClip(past, told.blobs, student, filmed);
   const sent = await sendSubmission({
-    ctx: contextOf(resources, student, sentAt),
+    ctx: past.of(student, sentAt),
     input: {
       clipIds: [clipId],
-      club: line.club,
-      lie: line.lie,
-      tally: line.tally,
-      startLine: 'straight',
-      curve: 'none',
+      club: story.club,
+      lie: story.lie,
+      tally: story.tally,
+      startLine: story.startLine,
+      curve: story.curve,
       typical: 'usual',
-      note: line.note,
-      pain: line.pain?.kind ?? 'none',
-      painNote: line.pain?.note ?? '',
-      checkInId: null,
+      note: story.note,
+      pain: story.pain?.kind ?? 'none',
+      painNote: story.pain?.note ?? '',
+      checkInId: await openCheckIn(past, student),
     },
   });
-  return { submissionId: sent.id, clipId, sentAt };
+  await past.answered();
+  if (filmAgain) {
+    const coach = coachOf(filmAgain.coach);
+    await claimSubmission({ ctx: past.of(coach, filmAgain.at), input: { id: sent.id } });
+    const input = { id: sent.id, reason: filmAgain.reason };
+    await askToFilmAgain({ ctx: past.of(coach, filmAgain.at), input });
+  }
+  if (answered) {
+    const swing = { submissionId: sent.id, clipId };
+    await seedAnswer(past, { coach: coachOf(answered.coach), student, swing, answer: answered, kept });
+  }
+  return sent.id;
+};
+
+/** A check-in that asks for a fresh clip and has had no answer. */
+const openCheckIn = async (past: Past, { academyId, studentId }: Member): Promise<string | null> => {
+  const open = await past.tx.checkIn.findFirst({
+    where: { academyId, studentId: studentId ?? '', asks: 'clip', status: { in: ['scheduled', 'sent'] } },
+    select: { id: true },
+  });
+  return open?.id ?? null;
 };

@@ -1,0 +1,21 @@
+import { type Database, openDatabase } from '@ballfirst/db/database';
+import { blobsOnDisk } from '@ballfirst/edges/blobs-on-disk';
+import { silentLog } from '@ballfirst/edges/log';
+import { mailToFolder } from '@ballfirst/edges/mail-to-folder';
+import { systemClock } from '@ballfirst/edges/system-clock';
+import type { Home } from '../home/open-home.ts';
+
+/** What the verbs need to write the demo. A commit that a cut takes back is told again: none waits for the disk. */
+export function demoResources(home: Home, publicUrl: string, appUrl: string) {
+  const url = new URL(appUrl);
+  url.searchParams.set('options', '-c synchronous_commit=off');
+  const db: Database = openDatabase({ url: url.toString(), applicationName: 'ballfirst demo' });
+  return {
+    db,
+    clock: systemClock,
+    blobs: blobsOnDisk(home.media),
+    mailer: mailToFolder(home.mail),
+    log: silentLog,
+    publicUrl,
+  };
+}

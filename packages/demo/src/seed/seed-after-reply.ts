@@ -1,0 +1,43 @@
+import { answerBack } from '@ballfirst/services/asking/answer-back';
+import { askBack } from '@ballfirst/services/asking/ask-back';
+import { askToJoin } from '@ballfirst/services/asking/ask-to-join';
+import { raiseConcern } from '@ballfirst/services/inbox/raise-concern';
+import type { Member } from './at-time.ts';
+import type { Past } from './past.ts';
+import type { Answer } from './story.ts';
+
+type Given = {
+  readonly coach: Member;
+  readonly student: Member;
+  readonly replyId: string;
+  readonly answer: Answer;
+};
+
+/** What a student asked or wished after the reply, and practice that got stuck. */
+export const seedAfterReply = async (past: Past, given: Given): Promise<void> => {
+  const { coach, student, replyId, answer } = given;
+  const { asks, stuckAt, joinAskedAt } = answer;
+  if (asks) {
+    await askBack({ ctx: past.of(student, asks.at), input: { id: replyId, words: asks.words } });
+    if (asks.answer) {
+      const { at, words } = asks.answer;
+      await answerBack({ ctx: past.of(coach, at), input: { id: replyId, words } });
+    }
+  }
+  if (joinAskedAt) await askToJoin({ ctx: past.of(student, joinAskedAt), input: {} });
+  if (stuckAt) await raiseStuck(past, student, stuckAt);
+};
+
+/** The programme that a student does not get on with comes before the coaches. */
+const raiseStuck = async (past: Past, { academyId, studentId }: Member, at: Date): Promise<void> => {
+  const programme = await past.tx.programme.findFirst({
+    where: { academyId, studentId: studentId ?? '', status: 'open' },
+    include: { student: { include: { academy: true } } },
+  });
+  if (programme === null) return;
+  const { id, student } = programme;
+  await raiseConcern(past.tx, past.system(at), {
+    ...{ kind: 'stuck', subjectId: id, programmeId: id, pain: 'none' },
+    ...{ student, academy: student.academy },
+  });
+};

@@ -1,0 +1,188 @@
+import { fileURLToPath } from 'node:url';
+import { weekOf } from '@ballfirst/calendar/week-of';
+import type { Tx } from '@ballfirst/db/with-academy';
+import { withAcademy } from '@ballfirst/db/with-academy';
+import { verdictOf } from '@ballfirst/progress/verdict';
+import { sealAcademy } from '@ballfirst/services/audit/seal-academy';
+import { verifyAcademy } from '@ballfirst/services/audit/verify-academy';
+import { readInbox } from '@ballfirst/services/inbox/read-inbox';
+import { rollUpWeek } from '@ballfirst/services/roll-ups/roll-up-week';
+import { hasConsent } from '@ballfirst/services/students/require-consent';
+import { type SystemWorld, systemWorld } from '@ballfirst/testing/system-world';
+import { type TestDatabase, testDatabase } from '@ballfirst/testing/test-database';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { contextOf, systemContext } from './at-time.ts';
+import { membersOf } from './members.ts';
+import { type DemoAcademy, seedDemo } from './seed-demo.ts';
+import { seedHistory } from './seed-history.ts';
+
+/** A Wednesday, twenty past ten in London: every stretch of the inbox lies ahead. */
+const now = new Date('2026-11-25T10:20:00Z');
+const clipsFolder = fileURLToPath(new URL('../../clips/', import.meta.url));
+let test: TestDatabase;
+let world: SystemWorld;
+let demo: DemoAcademy[];
+let main: DemoAcademy;
+const early: string[] = [];
+const resourcesOf = () => world.contextOf(main?.id ?? '018f0000-0000-7000-8000-000000000001').resources;
+const inMain = <T>(work: (tx: Tx) => Promise<T>): Promise<T> => withAcademy(test.db, main.id, work);
+
+/** Stops in the middle once, as a person would who stops the service, and goes on. */
+beforeAll(async () => {
+  test = await testDatabase();
+  world = systemWorld(test.db, now);
+  demo = (await seedDemo({ resources: resourcesOf(), clipsFolder, now })) ?? [];
+  main = demo[0] as DemoAcademy;
+  early.push(...(await inbox()).map(({ block }) => block));
+  const telling = { resources: resourcesOf(), clipsFolder, demo, from: now };
+  let chapters = 0;
+  const onProgress = () => {
+    chapters += 1;
+  };
+  expect(await seedHistory({ ...telling, onProgress, isStopped: () => chapters >= 7 })).toBe(false);
+  expect(await seedHistory(telling)).toBe(true);
+}, 120_000);
+afterAll(() => test.close());
+
+const inbox = async () => {
+  const members = await membersOf(resourcesOf(), main);
+  const ctx = contextOf(resourcesOf(), members.coach('tamsin'), now);
+  return (await readInbox({ ctx, input: { limit: 100 } })).items;
+};
+const tallied = <T extends string>(words: readonly T[]): Partial<Record<T, number>> => {
+  const counts: Partial<Record<T, number>> = {};
+  for (const word of words) counts[word] = (counts[word] ?? 0) + 1;
+  return counts;
+};
+
+it('has people of every standing, juniors with and without consent, either hand', async () => {
+  const students = await inMain((tx) => tx.student.findMany());
+  expect(tallied(students.map(({ standing }) => standing))).toEqual({
+    ...{ invited: 2, trial: 21, paid: 7, paused: 2, lapsed: 6, left: 2 },
+  });
+  const juniors = students.filter(({ ageGroup }) => ageGroup === 'junior');
+  expect(new Set(juniors.map(hasConsent))).toEqual(new Set([true, false]));
+  expect(students.filter(({ hand }) => hand === 'left').length).toBeGreaterThanOrEqual(5);
+  expect(main.people).toHaveLength(44);
+});
+
+it('has something in every stretch of the inbox before anybody signs in but the farthest, and then there too', async () => {
+  expect(new Set(early)).toEqual(new Set(['pain', 'late', 'before-noon', 'today', 'tomorrow']));
+  const items = await inbox();
+  expect(new Set(items.map(({ block }) => block))).toEqual(
+    new Set(['pain', 'late', 'before-noon', 'today', 'tomorrow', 'later']),
+  );
+  expect(new Set(items.map(({ kind }) => kind))).toEqual(new Set(['swing', 'pain', 'question', 'stuck']));
+  const claimed = items.filter(({ claim }) => claim !== null);
+  expect(claimed.length).toBeGreaterThanOrEqual(2);
+  expect(items.length).toBeGreaterThan(claimed.length);
+});
+
+it('waits with every fault that leads a tally', async () => {
+  const rows = await inMain((tx) => tx.submission.findMany({ where: { status: 'waiting' } }));
+  const faults = new Set(rows.map(({ leadFault }) => leadFault));
+  expect([...faults].sort()).toEqual(['fat', 'heel', 'shank', 'sky', 'thin', 'topped']);
+  const all = await inMain((tx) => tx.submission.findMany());
+  expect(new Set(all.map(({ status }) => status))).toEqual(
+    new Set(['waiting', 'answered', 'film-again', 'needs-clip']),
+  );
+});
+
+it('has practice with rungs passed and not, a pain hold, replies unread, check-ins of every kind', async () => {
+  const { entries, programmes, replies, checkIns } = await inMain(async (tx) => ({
+    entries: await tx.practiceEntry.findMany(),
+    programmes: await tx.programme.findMany(),
+    replies: await tx.reply.findMany(),
+    checkIns: await tx.checkIn.findMany(),
+  }));
+  expect(new Set(entries.map(({ verdict }) => verdict))).toEqual(new Set(['passed', 'stay', 'back', 'hold']));
+  expect(new Set(programmes.map(({ status }) => status))).toEqual(
+    new Set(['open', 'held', 'done', 'replaced']),
+  );
+  expect(replies.filter(({ readAt }) => readAt === null).length).toBeGreaterThanOrEqual(2);
+  expect(new Set(checkIns.map(({ status }) => status))).toEqual(
+    new Set(['scheduled', 'sent', 'done', 'cancelled']),
+  );
+  expect(entries.length).toBeGreaterThan(120);
+});
+
+/** What two filmings of one unchanged golfer may differ by, mm or per cent: the demo marks without a slip of the hand. */
+const detectable = 8;
+/** The measurement that a programme's cause is read by first. */
+const named: Readonly<Record<string, string>> = {
+  'hang-back': 'hip-shift-top-lead-arm-down',
+  'sway-away': 'hip-shift-address-top',
+  'handle-back': 'handle-ahead-of-lead-thigh',
+  'hips-back-at-address': 'hip-middle-along-ankles',
+};
+
+it('comes to each verdict about the measurement that a cause is read by', async () => {
+  const found = await inMain(async (tx) => {
+    const students = await tx.student.findMany({
+      include: {
+        submissions: {
+          where: { status: 'answered' },
+          orderBy: { sentAt: 'asc' },
+          include: { measurements: true, diagnoses: true },
+        },
+      },
+    });
+    return students.flatMap(({ submissions }) => {
+      const key = named[submissions[0]?.diagnoses[0]?.chosenCause ?? ''];
+      const values = submissions.flatMap((it) => it.measurements.filter((one) => one.key === key));
+      const [then, after] = [values[0], values.at(-1)];
+      if (then === undefined || after === undefined || then === after) return [];
+      const { bandLow: low, bandHigh: high } = after;
+      return [verdictOf({ before: then.value, after: after.value, low, high, detectable })];
+    });
+  });
+  expect(new Set(found)).toEqual(new Set(['better', 'no-clear-change', 'worse', 'over-correcting']));
+});
+
+it('counts every week as from scratch', async () => {
+  const before = await inMain((tx) =>
+    tx.rollUp.findMany({ orderBy: [{ studentId: 'asc' }, { week: 'asc' }] }),
+  );
+  expect(before.length).toBeGreaterThan(60);
+  for (const { studentId, week } of before.slice(0, 40)) {
+    expect(weekOf(week)).toBe(week);
+    await rollUpWeek({ ctx: systemContext(resourcesOf(), main.id, now), input: { studentId, week } });
+  }
+  const bare = (rows: typeof before) => rows.map(({ updatedAt: _, ...row }) => row);
+  const after = await inMain((tx) =>
+    tx.rollUp.findMany({ orderBy: [{ studentId: 'asc' }, { week: 'asc' }] }),
+  );
+  expect(bare(after)).toEqual(bare(before));
+});
+
+it('leaves a whole audit, no letter, and nothing for the worker to do about the past', async () => {
+  for (const { id } of demo) {
+    const ctx = systemContext(resourcesOf(), id, now);
+    await sealAcademy({ ctx });
+    expect(await verifyAcademy({ ctx })).toMatchObject({ whole: true, unsealed: 0 });
+  }
+  expect(world.sendings).toEqual([]);
+  const waiting = await inMain((tx) => tx.outbox.findMany({ where: { sentAt: null } }));
+  expect(new Set(waiting.map(({ kind }) => kind))).toEqual(new Set(['submission.claimed']));
+});
+
+it('is told once: a second start adds nothing', async () => {
+  const count = () =>
+    inMain(async (tx) => [
+      await tx.submission.count(),
+      await tx.practiceEntry.count(),
+      await tx.auditEntry.count(),
+    ]);
+  const before = await count();
+  expect(await seedDemo({ resources: resourcesOf(), clipsFolder, now })).toBeNull();
+  expect(await seedHistory({ resources: resourcesOf(), clipsFolder, demo, from: now })).toBe(true);
+  expect(await count()).toEqual(before);
+});
+
+it('has two smaller academies, one in another zone, one nearly empty', async () => {
+  const [, zoned, small] = demo;
+  const count = (id: string) =>
+    withAcademy(test.db, id, async (tx) => [await tx.student.count(), await tx.submission.count()]);
+  expect(await count(zoned?.id ?? '')).toEqual([5, 5]);
+  expect(await count(small?.id ?? '')).toEqual([2, 1]);
+});
