@@ -1,5 +1,6 @@
 import { expiredUploads } from '@ballfirst/db/crossings/expired-uploads';
 import { expireClip } from '@ballfirst/services/clips/expire-clip';
+import { noteArrived } from '@ballfirst/services/clips/note-arrived';
 import { tickJob } from '../tick-job.ts';
 
 /** Uploads that never arrived in full are given up and their bytes removed. */
@@ -11,7 +12,9 @@ export const expireUploads = tickJob({
       now: resources.clock.now(),
       limit: 200,
     })) {
-      await expireClip({ ctx: contextOf(academyId), input: { clipId } });
+      const call = { ctx: contextOf(academyId), input: { clipId } };
+      const { arrived } = await noteArrived(call);
+      if (!arrived) await expireClip(call);
     }
   },
 });

@@ -1,5 +1,6 @@
 import { rename, rm } from 'node:fs/promises';
 import path from 'node:path';
+import { syncFolder } from '@ballfirst/edges/sync-folder';
 import { PreparingCrashed, prepareInChild } from '@ballfirst/media/child';
 import type { PreparedClip } from '@ballfirst/media/prepare';
 import { beginPreparing } from '@ballfirst/services/clips/begin-preparing';
@@ -94,4 +95,6 @@ const keep = async (
   await rename(path.join(outFolder, 'frames.json'), blobs.localPath(framesKey(of)));
   await rename(path.join(outFolder, 'poster.jpg'), blobs.localPath(posterKey(of)));
   await rename(path.join(outFolder, 'rendition.mp4'), blobs.localPath(renditionKey(of)));
+  // The row will say that they are there: their names must outlast a loss of power before it does.
+  await syncFolder(path.dirname(blobs.localPath(renditionKey(of))));
 };

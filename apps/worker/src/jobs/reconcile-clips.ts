@@ -1,4 +1,6 @@
+import { expiredUploads } from '@ballfirst/db/crossings/expired-uploads';
 import { unpreparedClips } from '@ballfirst/db/crossings/unprepared-clips';
+import { noteArrived } from '@ballfirst/services/clips/note-arrived';
 import { tickJob } from '../tick-job.ts';
 import { prepareClip } from './prepare-clip.ts';
 
@@ -9,9 +11,16 @@ const olderThanSeconds = 120;
 export const reconcileClips = tickJob({
   name: 'reconcile-clips',
   queue: 'nightly',
-  handle: async ({ resources, queues }) => {
+  handle: async ({ resources, queues, contextOf }) => {
     const now = resources.clock.now();
     const lost = await unpreparedClips(resources.db, { now, olderThanSeconds, limit: 100 });
+    // Those that have not run out of time yet, all of them: they may go on for two days.
+    const open = await expiredUploads(resources.db, {
+      now: new Date(now.getTime() + 72 * 3_600_000),
+      limit: 1000,
+    });
+    for (const { academyId, clipId } of open)
+      await noteArrived({ ctx: contextOf(academyId), input: { clipId } });
     await queues.add(
       lost.map(({ academyId, clipId, fence }) => ({
         job: prepareClip,

@@ -17,10 +17,11 @@ import { expireClip } from './expire-clip.ts';
 import { finishClip } from './finish-clip.ts';
 import { finishPreparing } from './finish-preparing.ts';
 import { originalKey } from './keys.ts';
+import { noteArrived } from './note-arrived.ts';
 import { readClipForMedia } from './read-clip-for-media.ts';
 import { readUpload } from './read-upload.ts';
 import { reportPercent } from './report-percent.ts';
-import { clipBytesAtMost, startClip, unfinishedAtMost } from './start-clip.ts';
+import { academyBytesAtMost, clipBytesAtMost, startClip, unfinishedAtMost } from './start-clip.ts';
 
 let test: TestDatabase;
 let world: SystemWorld;
@@ -89,6 +90,52 @@ describe('an upload', () => {
     expect((await events(ctx.academyId)).filter((kind) => kind === 'clip.uploaded')).toHaveLength(1);
   });
 
+  it('has room by bytes: three of the largest for a student, and so much for an academy', async () => {
+    const large = { ...file, lengthBytes: clipBytesAtMost };
+    const student = await createStudent(test.db);
+    const ctx = actingStudent(world, student);
+    const tried = await Promise.allSettled([1, 2, 3, 4, 5].map(() => startClip({ ctx, input: large })));
+    expect(tried.filter(({ status }) => status === 'fulfilled')).toHaveLength(3);
+    const { academyId } = student;
+    const peer = await createStudent(test.db, { academyId });
+    await createClip(test.db, {
+      academyId,
+      studentId: peer.id,
+      status: 'uploading',
+      lengthBytes: BigInt(academyBytesAtMost - 4 * clipBytesAtMost),
+      expiresAt: new Date(factoryNow.getTime() + 1),
+    });
+    const others = await Promise.all([1, 2, 3].map(() => createStudent(test.db, { academyId })));
+    const last = await Promise.allSettled(
+      others.map((other) => startClip({ ctx: actingStudent(world, other), input: large })),
+    );
+    expect(last.filter(({ status }) => status === 'fulfilled')).toHaveLength(1);
+    const refused = last.find(({ status }) => status === 'rejected');
+    expect(refused).toMatchObject({
+      reason: { code: 'too-many-tries', message: expect.stringContaining('academy') },
+    });
+    // Another academy has its own room; and time gives this one its room back.
+    await startClip({ ctx: actingStudent(world, await createStudent(test.db)), input: large });
+    world.now = new Date(factoryNow.getTime() + 1);
+    const again = await Promise.all(
+      others.map((other) => startClip({ ctx: actingStudent(world, other), input: large })),
+    );
+    expect(again).toHaveLength(3);
+  });
+
+  it('is found whole by the reconciler when nobody noted its last byte', async () => {
+    const ctx = actingStudent(world, await createStudent(test.db));
+    const system = world.contextOf(ctx.academyId);
+    const { id: clipId } = await startClip({ ctx, input: file });
+    const key = originalKey({ academyId: ctx.academyId, clipId });
+    world.files.set(key, new Uint8Array(file.lengthBytes - 1));
+    expect(await noteArrived({ ctx: system, input: { clipId } })).toEqual({ arrived: false });
+    world.files.set(key, new Uint8Array(file.lengthBytes));
+    expect(await noteArrived({ ctx: system, input: { clipId } })).toEqual({ arrived: true });
+    expect(await noteArrived({ ctx: system, input: { clipId } })).toEqual({ arrived: false });
+    expect((await events(ctx.academyId)).filter((kind) => kind === 'clip.uploaded')).toHaveLength(1);
+  });
+
   it('expires after two days: quota back, bytes away', async () => {
     const ctx = actingStudent(world, await createStudent(test.db));
     const system = world.contextOf(ctx.academyId);
@@ -100,6 +147,8 @@ describe('an upload', () => {
     await expect(readUpload({ ctx, input: { clipId } })).rejects.toMatchObject({ code: 'not-found' });
     expect(await expireClip({ ctx: system, input: { clipId } })).toEqual({ expired: true });
     expect(world.files.has(key)).toBe(false);
+    const again = Array.from({ length: unfinishedAtMost }, () => startClip({ ctx, input: file }));
+    expect(await Promise.all(again)).toHaveLength(unfinishedAtMost);
     await expect(finishClip({ ctx, input: { clipId } })).rejects.toMatchObject({ code: 'clip-not-yours' });
   });
 });

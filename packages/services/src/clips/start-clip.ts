@@ -1,5 +1,6 @@
 import { ProblemError } from '@ballfirst/contracts/problems';
 import { newId } from '@ballfirst/db/ids';
+import type { Tx } from '@ballfirst/db/with-academy';
 import { audit } from '../audit.ts';
 import { requireStudent } from '../authorise.ts';
 import type { Context } from '../context.ts';
@@ -19,9 +20,44 @@ export type NewClip = {
 };
 
 export const clipBytesAtMost = 500 * 1024 * 1024;
+/** Of one student on their way at once: in number, and together three of the largest. */
 export const unfinishedAtMost = 6;
+export const studentBytesAtMost = 3 * clipBytesAtMost;
+/** Of one academy on their way at once, so that one cannot fill the disk of all. */
+export const academyBytesAtMost = 64 * clipBytesAtMost;
 /** A range has one bar of signal: an upload may go on for two days. */
 const uploadHours = 48;
+
+/** Room promised to uploads that have not ended counts; what is given up or out of time does not. */
+const requireRoom = async (
+  tx: Tx,
+  ctx: Context,
+  { studentId, lengthBytes }: { studentId: string; lengthBytes: number },
+): Promise<void> => {
+  const { academyId } = ctx;
+  // One start after the other within an academy: two at once would both see the last room.
+  await tx.$executeRaw`SELECT pg_advisory_xact_lock(hashtextextended(${`start-clip:${academyId}`}, 0))`;
+  const onTheWay = { academyId, status: 'uploading', expiresAt: { gt: ctx.resources.clock.now() } };
+  const own = await tx.clip.aggregate({
+    where: { ...onTheWay, studentId },
+    _count: true,
+    _sum: { lengthBytes: true },
+  });
+  const all = await tx.clip.aggregate({ where: onTheWay, _sum: { lengthBytes: true } });
+  const withThis = (sum: bigint | null) => Number(sum ?? 0) + lengthBytes;
+  if (own._count >= unfinishedAtMost || withThis(own._sum.lengthBytes) > studentBytesAtMost) {
+    throw new ProblemError(
+      'too-many-tries',
+      'Several of your videos are still on their way. Let them arrive first.',
+    );
+  }
+  if (withThis(all._sum.lengthBytes) > academyBytesAtMost) {
+    throw new ProblemError(
+      'too-many-tries',
+      'Your academy has many videos on their way just now. Try again in an hour; what you typed is kept.',
+    );
+  }
+};
 
 /**
  * Makes room for one video before its first byte; the clip's id is the id of the upload.
@@ -46,12 +82,7 @@ export const startClip = async ({
     const student = await lockStudent(tx, ctx, studentId);
     requireSending(student);
     requireConsent(student);
-    const unfinished = await tx.clip.count({
-      where: { academyId, studentId, status: 'uploading', expiresAt: { gt: now } },
-    });
-    if (unfinished >= unfinishedAtMost) {
-      throw new ProblemError('too-many-tries', 'Six videos are still on their way. Let them arrive first.');
-    }
+    await requireRoom(tx, ctx, { studentId, lengthBytes });
     const row = await tx.clip.create({
       data: {
         academyId,
