@@ -1,8 +1,9 @@
-/** What a clip may cost: bytes of the file, seconds, pixels of one frame, number of frames, and what we make of it. */
+/** What a clip may cost: bytes of the file, seconds, pixels of one frame and of its side, number of frames, and what we make of it. */
 export type ClipLimits = {
   readonly maxBytes: number;
   readonly maxSeconds: number;
   readonly maxPixels: number;
+  readonly maxSidePx: number;
   readonly maxFrames: number;
   /** Long side of the rendition in pixels; a smaller clip keeps its size. */
   readonly renditionLongSidePx: number;
@@ -14,6 +15,7 @@ export const defaultLimits: ClipLimits = {
   maxBytes: 1024 ** 3,
   maxSeconds: 30,
   maxPixels: 4096 * 2304,
+  maxSidePx: 8192,
   maxFrames: 7200,
   renditionLongSidePx: 1920,
   posterLongSidePx: 720,

@@ -67,7 +67,8 @@ async function readHeader(input: Input, limits: ClipLimits): Promise<ClipHeader>
   const codedHeightPx = await track.getCodedHeight();
   if (codedWidthPx < 16 || codedHeightPx < 16)
     throw new Refused('not_video', 'picture smaller than 16 pixels');
-  if (codedWidthPx * codedHeightPx > limits.maxPixels) {
+  const isTooWide = Math.max(codedWidthPx, codedHeightPx) > limits.maxSidePx;
+  if (isTooWide || codedWidthPx * codedHeightPx > limits.maxPixels) {
     throw new Refused('too_large', `${codedWidthPx} x ${codedHeightPx}`);
   }
   const { frames, durationS } = await shownFrames(track, limits);

@@ -44,6 +44,16 @@ const hasExiftool = (): boolean => {
   }
 };
 
+/** What a reader of hidden data finds beside the shape of the file itself: dates, places, names, makers. */
+const toldBy = (path: string): string[] =>
+  execFileSync('exiftool', ['-a', '-u', '-G1', '-s', path])
+    .toString()
+    .split('\n')
+    .filter((line) => /^\[(?!ExifTool|System|Composite)/.test(line) && !/ 0000:00:00 00:00:00$/.test(line))
+    .filter((line) =>
+      /GPS|Title|at home|Date|Make|Model|Software|Author|Comment|Location|Copyright|Keys|UserData/.test(line),
+    );
+
 for (const transcoder of transcoders) {
   const reason = await transcoder.missing();
   describe.skipIf(reason !== null)(
@@ -147,8 +157,7 @@ for (const transcoder of transcoders) {
           const bytes = readFileSync(path);
           for (const trace of [place, 'at home', '©xyz', 'GPS'])
             expect(bytes.includes(Buffer.from(trace, 'latin1'))).toBe(false);
-          if (hasExiftool())
-            expect(execFileSync('exiftool', ['-a', '-G1', path]).toString()).not.toMatch(/GPS|Title|at home/);
+          if (hasExiftool()) expect(toldBy(path)).toEqual([]);
         }
       });
 
