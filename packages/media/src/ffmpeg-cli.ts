@@ -11,12 +11,12 @@ export const ffmpegCli: Transcoder = { name: 'ffmpeg-cli', missing, transcode };
 
 async function missing(): Promise<string | null> {
   try {
-    const { stdout } = await run('ffmpeg', ['-hide_banner', '-version']);
-    const version = /^ffmpeg version n?(\d+)\.(\d+)/.exec(stdout);
+    // The banner goes to the standard error, the list to the output: one start of the tool tells both.
+    const { stdout, stderr } = await run('ffmpeg', ['-nostdin', '-encoders']);
+    const version = /^ffmpeg version n?(\d+)\.(\d+)/m.exec(stderr);
     const tooOld = version !== null && Number(version[1]) * 100 + Number(version[2]) < 501;
     if (tooOld) return 'the installed ffmpeg is older than 5.1';
-    const encoders = await run('ffmpeg', ['-hide_banner', '-encoders']);
-    return encoders.stdout.includes('libx264') ? null : 'the installed ffmpeg cannot write H.264 (libx264)';
+    return stdout.includes('libx264') ? null : 'the installed ffmpeg cannot write H.264 (libx264)';
   } catch {
     return 'no ffmpeg on the path';
   }
