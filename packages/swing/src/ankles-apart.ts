@@ -1,5 +1,5 @@
+import { ankles } from './definition.ts';
 import type { PlacedMarks } from './placed-marks.ts';
-import { ankles } from './places-of.ts';
 
 /** Whether the lead ankle stands clear of the trail ankle on the target side, so that a share of their distance means something. */
 export function anklesApart(marks: PlacedMarks): boolean {

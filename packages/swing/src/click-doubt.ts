@@ -17,12 +17,12 @@ const clickDoubtAt1080: Readonly<Record<Point, number>> = {
   'trail-ankle': 3,
   'toe-line': 3,
   'head-centre': 4,
+  'seat-line': 4,
   'lead-shoulder': 5,
   'neck-base': 5,
   'lead-thigh-inside': 5,
   'thigh-front': 5,
   'hip-middle': 6,
-  'seat-line': 6,
 };
 
 // A point placed by the machine and not yet confirmed is trusted half as far. Common practice, no source.

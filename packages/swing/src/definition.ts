@@ -10,6 +10,9 @@ export type Definition = {
   readonly formula: FormulaName;
   /** The places that the formula reads, in its order. */
   readonly places: readonly Place[];
+  /** Those and the ankles, where a share of their distance is told; not what gives the scale. */
+  readonly needed: readonly Place[];
+  readonly positions: readonly Position[];
   /** Counted against the arrow of the frame. */
   readonly backwards: boolean;
   /** In percent of the distance between the ankles at address. */
@@ -27,6 +30,8 @@ const place = (text: PlaceText): Place => {
   return { position, point };
 };
 
+export const ankles = { lead: place('address/lead-ankle'), trail: place('address/trail-ankle') };
+
 export type Extra = Partial<Pick<Definition, 'backwards' | 'perAnkles' | 'offset' | 'proxy'>>;
 
 const plain = { backwards: false, perAnkles: false, offset: { value: 0, u: 0 }, proxy: false };
@@ -34,16 +39,9 @@ const plain = { backwards: false, perAnkles: false, offset: { value: 0, u: 0 }, 
 /** Definitions of one view, each in a line: `define('head-behind-ball', 'apart', ['address/head-centre', 'address/ball'], …)`. */
 export const definerFor =
   (view: View) =>
-  (
-    key: MeasurementKey,
-    formula: FormulaName,
-    places: readonly PlaceText[],
-    extra: Extra = {},
-  ): Definition => ({
-    key,
-    view,
-    formula,
-    places: places.map(place),
-    ...plain,
-    ...extra,
-  });
+  (key: MeasurementKey, formula: FormulaName, texts: readonly PlaceText[], extra: Extra = {}): Definition => {
+    const places = texts.map(place);
+    const needed = extra.perAnkles ? [...places, ankles.lead, ankles.trail] : places;
+    const positions = [...new Set(needed.map(({ position }) => position))];
+    return { key, view, formula, places, needed, positions, ...plain, ...extra };
+  };

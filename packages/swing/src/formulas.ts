@@ -80,8 +80,9 @@ export const formulas = {
   bend: {
     places: 3,
     needs: 'both',
-    words: 'angle at the second by which the first and the third depart from one line',
-    of: ([a = none, b = none, c = none]) => 180 - Math.abs(turned(rise(a, b) - rise(c, b))),
+    words:
+      'angle at the second by which the three depart from one line, + where the second lies on the target side',
+    of: ([a = none, b = none, c = none]) => turned(rise(a, b) - rise(c, b) - 180),
   },
 } as const satisfies Record<string, Formula>;
 

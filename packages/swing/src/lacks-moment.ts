@@ -1,6 +1,5 @@
 import type { Definition } from './definition.ts';
 import type { Position, SwingLength } from './marks.ts';
-import { placesOf } from './places-of.ts';
 
 const onlyInLongSwings = new Set<Position>(['lead-arm-parallel-back', 'top', 'lead-arm-parallel-down']);
 
@@ -10,4 +9,4 @@ export const lacksPosition = (position: Position, swingLength: SwingLength): boo
 
 /** Whether a definition reads a moment that a swing of this length does not have. */
 export const lacksMoment = (definition: Definition, swingLength: SwingLength): boolean =>
-  placesOf(definition).some(({ position }) => lacksPosition(position, swingLength));
+  definition.positions.some((position) => lacksPosition(position, swingLength));

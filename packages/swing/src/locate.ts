@@ -1,65 +1,100 @@
 import { clothingDoubtMm } from './clothing-doubt.ts';
+import type { Coordinate, OwnEffect } from './coordinate.ts';
 import { depthOf } from './depth.ts';
-import type { Inputs } from './inputs.ts';
 import type { View } from './marks.ts';
 import type { Place } from './place.ts';
 import type { PlacedMark } from './placed-marks.ts';
-import type { Sight } from './sight.ts';
+import type { Felt, Sight } from './sight.ts';
 
-/** Where a point of the player lies on one axis, in mm from where the lens points, by input vector and focal length. */
-export type Locate = (x: readonly number[], focalPx: number) => number;
-
-type Seen = {
-  readonly inputs: Inputs;
+export type Seen = {
   readonly sight: Sight;
   readonly view: View;
   readonly place: Place;
   readonly mark: PlacedMark;
 };
 
+type Weighed = readonly [felt: Felt, slope: number];
+
+/** Joins what each part does to the coordinate; a click that the sight knows too is counted there. */
+function join(sight: Sight, value: number, parts: readonly Weighed[], own: readonly OwnEffect[]): Coordinate {
+  const shared = new Float64Array(sight.inputs.length);
+  for (const [{ effects }, slope] of parts) {
+    for (let i = 0; i < shared.length; i += 1) shared[i] = (shared[i] ?? 0) + slope * (effects[i] ?? 0);
+  }
+  const apart = own.filter(({ name, effect }) => {
+    const index = name.startsWith('address') ? sight.indexOf(name) : undefined;
+    if (index !== undefined) shared[index] = (shared[index] ?? 0) + effect;
+    return index === undefined && effect !== 0;
+  });
+  return { value, shared, own: apart };
+}
+
 /** How far a point lies from the lens: each at its own depth, so that the nearer ball is not read as if among the ankles. */
-function addDistance({ inputs, sight, view, place }: Seen): (x: readonly number[]) => number {
+function awayOf({ sight, view, place }: Seen, slope: number) {
   const { name, from, mm, u } = depthOf(view, place);
-  if (u === 0) return (x) => sight.distanceMm(x) + mm + sight.baseMm(from, x);
-  const behind = inputs.add({ name: `${name}/depth`, value: mm, u, clicked: false });
-  return (x) => sight.distanceMm(x) + (x[behind] ?? 0) + sight.baseMm(from, x);
+  const base = sight.base[from];
+  const parts: Weighed[] = [
+    [sight.distanceMm, slope],
+    [base, slope],
+  ];
+  const own: OwnEffect = { name: `${name}/depth`, effect: slope * u, clicked: false };
+  return { mm: sight.distanceMm.value + base.value + mm, parts, own };
 }
 
 /**
- * Adds a mark to the inputs of a measurement, on the level axis.
+ * The level coordinate of a mark.
  *
  * @source pinhole geometry, derived here: level = (D + Z) tan(yaw + atan(px / f)), px turned back by the roll
  */
-export function addLevel(seen: Seen): Locate {
-  const { inputs, sight, place, mark } = seen;
+export function levelOf(seen: Seen): Coordinate {
+  const { sight, place, mark } = seen;
+  const { focalPx, yawRad, rollRad } = sight;
+  const cos = Math.cos(rollRad.value);
+  const sin = Math.sin(rollRad.value);
+  const upright = mark.levelPx * cos + mark.upPx * sin;
+  const slope = upright / focalPx.value;
+  const tan = Math.tan(yawRad.value + Math.atan(slope));
+  const away = awayOf(seen, tan);
+  const perYaw = away.mm * (1 + tan * tan);
+  const perPx = perYaw / (focalPx.value * (1 + slope * slope));
   const name = `${place.position}/${place.point}`;
-  const px = inputs.add({ name: `${name}/level`, value: mark.levelPx, u: mark.uPx, clicked: true });
-  const distance = addDistance(seen);
-  const u = clothingDoubtMm(place.point);
-  const clothing =
-    u === 0
-      ? null
-      : inputs.add({ name: `${name}/clothing`, value: 0, u, clicked: false, family: place.point });
-  return (x, focalPx) => {
-    const worn = clothing === null ? 0 : (x[clothing] ?? 0);
-    const roll = sight.rollRad(x);
-    const upright = (x[px] ?? 0) * Math.cos(roll) + mark.upPx * Math.sin(roll);
-    return distance(x) * Math.tan(sight.yawRad(x) + Math.atan(upright / focalPx)) + worn;
-  };
+  return join(
+    sight,
+    away.mm * tan,
+    [
+      ...away.parts,
+      [yawRad, perYaw],
+      [rollRad, perPx * (mark.upPx * cos - mark.levelPx * sin)],
+      [focalPx, -perPx * slope],
+    ],
+    [
+      away.own,
+      { name: `${name}/level`, effect: perPx * cos * mark.uPx, clicked: true },
+      { name: `${name}/clothing`, effect: clothingDoubtMm(place.point), clicked: false, family: place.point },
+    ],
+  );
 }
 
 /**
- * Adds a mark to the inputs of a measurement, upwards.
+ * The upward coordinate of a mark.
  *
  * @source pinhole geometry, derived here: up = (D + Z) px / f, px turned back by the roll
  */
-export function addUp(seen: Seen): Locate {
-  const { inputs, sight, place, mark } = seen;
-  const name = `${place.position}/${place.point}/up`;
-  const px = inputs.add({ name, value: mark.upPx, u: mark.uPx, clicked: true });
-  const distance = addDistance(seen);
-  return (x, focalPx) => {
-    const roll = sight.rollRad(x);
-    return (distance(x) * ((x[px] ?? 0) * Math.cos(roll) - mark.levelPx * Math.sin(roll))) / focalPx;
-  };
+export function upOf(seen: Seen): Coordinate {
+  const { sight, place, mark } = seen;
+  const { focalPx, rollRad } = sight;
+  const cos = Math.cos(rollRad.value);
+  const sin = Math.sin(rollRad.value);
+  const slope = (mark.upPx * cos - mark.levelPx * sin) / focalPx.value;
+  const away = awayOf(seen, slope);
+  const perPx = away.mm / focalPx.value;
+  return join(
+    sight,
+    away.mm * slope,
+    [...away.parts, [rollRad, -perPx * (mark.upPx * sin + mark.levelPx * cos)], [focalPx, -perPx * slope]],
+    [
+      away.own,
+      { name: `${place.position}/${place.point}/up`, effect: perPx * cos * mark.uPx, clicked: true },
+    ],
+  );
 }

@@ -1,75 +1,49 @@
 import { propagate } from '@ballfirst/numbers/propagate';
-import { clothingCorrelation } from './clothing-doubt.ts';
-import type { Definition } from './definition.ts';
-import { type Formula, formulas, type Spot } from './formulas.ts';
-import { covarianceOf, newInputs } from './inputs.ts';
-import { addLevel, addUp, type Locate } from './locate.ts';
-import type { Picture, Setting } from './marks.ts';
+import { type Coordinate, clickedDoubt, covarianceOf } from './coordinate.ts';
+import { ankles, type Definition } from './definition.ts';
+import { type Formula, formulas } from './formulas.ts';
 import type { Measurement } from './measurement.ts';
 import { measurementNames } from './measurement-names.ts';
-import { notMarked } from './missing-words.ts';
-import type { Place } from './place.ts';
-import type { PlacedMarks } from './placed-marks.ts';
-import { ankles, placesOf } from './places-of.ts';
-import { addSight } from './sight.ts';
-
-const nowhere: Locate = () => 0;
+import type { SeenSwing } from './seen-swing.ts';
 
 /**
- * One measurement with its doubt: clicks, clothing, depth, yaw, roll, distance and club length go through one law of
- * propagation; `uStatistical` keeps the clicks alone.
+ * One measurement with its doubt: clicks, clothing, depth, yaw, roll, distance and club length go through the law of
+ * propagation, first to the places in mm, then to what is made of them; `uStatistical` keeps the clicks alone.
  *
  * @throws RangeError when a mark of the definition is missing or lies where the model ends
  * @source JCGM 100:2008, equation 13, over the pinhole model of `locate.ts`
  */
-export function measureOne(
-  definition: Definition,
-  marks: PlacedMarks,
-  picture: Picture,
-  setting: Setting,
-): Measurement {
-  const inputs = newInputs();
-  const sight = addSight(inputs, marks, picture, setting);
-  const seen = (place: Place) => {
-    const mark = marks.at(place);
-    if (mark === undefined) throw new RangeError(`${notMarked(place)}.`);
-    return { inputs, sight, view: setting.view, place, mark };
-  };
+export function measureOne(definition: Definition, swing: SeenSwing): Measurement {
   const formula: Formula = formulas[definition.formula];
-  const level = definition.places.map((place) => (formula.needs === 'up' ? nowhere : addLevel(seen(place))));
-  const up = definition.places.map((place) => (formula.needs === 'level' ? nowhere : addUp(seen(place))));
-  const leadAnkle = definition.perAnkles ? addLevel(seen(ankles.lead)) : nowhere;
-  const trailAnkle = definition.perAnkles ? addLevel(seen(ankles.trail)) : nowhere;
   const { value: shift, u: uShift } = definition.offset;
-  const offset =
-    uShift === 0 ? null : inputs.add({ name: 'offset', value: shift, u: uShift, clicked: false });
+  const coordinates: Coordinate[] = [];
+  const use = (coordinate: Coordinate) => {
+    const known = coordinates.indexOf(coordinate);
+    return known >= 0 ? known : coordinates.push(coordinate) - 1;
+  };
+  const level = definition.places.map((place) => (formula.needs === 'up' ? -1 : use(swing.level(place))));
+  const up = definition.places.map((place) => (formula.needs === 'level' ? -1 : use(swing.up(place))));
+  const lead = definition.perAnkles ? use(swing.level(ankles.lead)) : -1;
+  const trail = definition.perAnkles ? use(swing.level(ankles.trail)) : -1;
+  const sign = definition.backwards ? -1 : 1;
 
   const model = (x: readonly number[]): number => {
-    const focalPx = sight.focalPx(x);
-    const spots = level.map(
-      (locate, i): Spot => ({ level: locate(x, focalPx), up: (up[i] ?? nowhere)(x, focalPx) }),
-    );
-    const raw = formula.of(spots);
-    const signed = (definition.backwards ? -raw : raw) + (offset === null ? shift : (x[offset] ?? 0));
-    if (!definition.perAnkles) return signed;
-    return (100 * signed) / (leadAnkle(x, focalPx) - trailAnkle(x, focalPx));
+    const spots = level.map((index, i) => ({ level: x[index] ?? 0, up: x[up[i] ?? -1] ?? 0 }));
+    const signed = sign * formula.of(spots) + shift;
+    return definition.perAnkles ? (100 * signed) / ((x[lead] ?? 0) - (x[trail] ?? 0)) : signed;
   };
   const { value, u, sensitivities } = propagate(
     model,
-    inputs.list.map((input) => input.value),
-    covarianceOf(inputs.list, clothingCorrelation),
-  );
-  // Clicks are independent of one another and of all else.
-  const clicks = inputs.list.map(({ clicked, u: uInput }, i) =>
-    clicked ? (sensitivities[i] ?? 0) * uInput : 0,
+    coordinates.map((coordinate) => coordinate.value),
+    coordinates.map((a) => coordinates.map((b) => covarianceOf(a, b))),
   );
   return {
     key: definition.key,
     unit: measurementNames[definition.key].unit,
     value,
-    u,
-    uStatistical: Math.hypot(...clicks),
+    u: Math.hypot(u, uShift),
+    uStatistical: clickedDoubt(coordinates, sensitivities, swing.sight.clicked),
     proxy: definition.proxy,
-    positions: [...new Set(placesOf(definition).map(({ position }) => position))],
+    positions: definition.positions,
   };
 }

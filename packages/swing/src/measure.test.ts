@@ -2,7 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Mark, Setting } from './marks.ts';
 import { type Measured, measure } from './measure.ts';
-import { type PlantedSwing, plantedMarks, plantedPicture, soundSwing } from './planted-marks.ts';
+import {
+  type PlantedSwing,
+  plantedFully,
+  plantedMarks,
+  plantedPicture,
+  soundSwing,
+} from './planted-marks.ts';
 
 const setting: Setting = { view: 'face-on', hand: 'right', club: '8-iron', swingLength: 'full' };
 const lengthOf = (measured: Measured, key: string) => {
@@ -101,6 +107,30 @@ describe('measure', () => {
       }),
       { numRuns: 25, seed: 13 },
     );
+  });
+
+  it('measures everything that face-on shows when everything is marked', () => {
+    const { measurements, refusals } = measure(plantedFully(), plantedPicture, setting);
+    expect(refusals.filter(({ why }) => why !== 'wrong-view')).toEqual([]);
+    const value = (key: string) => measurements.find((one) => one.key === key)?.value ?? Number.NaN;
+    // The heels stand 105 and -305 mm from the ball; tolerance 3 mm for lens and club.
+    expect(Math.abs(value('stance-width') - 410)).toBeLessThan(3);
+    expect(Math.abs(value('neck-base-shift-address-impact') - 20)).toBeLessThan(3);
+    expect(Math.abs(value('trail-heel-lift-at-impact') - 50)).toBeLessThan(3);
+    // Positions 0, 3 and 6 of nine frames: even times.
+    expect(value('tempo-ratio')).toBeCloseTo(1, 9);
+    // Closed form: atan2(820, -50) - atan2(5, 260) = 92.4 degrees.
+    expect(value('forearm-shaft-angle-at-lead-arm-down')).toBeCloseTo(92.4, 0);
+  });
+
+  it('refuses moments that stand on frames in the wrong order, by name', () => {
+    const marks = plantedMarks().map((mark) => (mark.position === 'top' ? { ...mark, frame: 0 } : mark));
+    const late = marks.map((mark) => (mark.position === 'address' ? { ...mark, frame: 2 } : mark));
+    expect(measure(late, plantedPicture, setting).refusals).toContainEqual({
+      key: 'hip-shift-address-top',
+      why: 'moments-out-of-order',
+      words: 'Top is marked on an earlier frame than address.',
+    });
   });
 
   it('refuses a mark outside the picture or the clip with a code', () => {

@@ -10,10 +10,10 @@ import { type MeasurementKey, measurementKeys, measurementNames } from './measur
 import { positionInWords } from './missing-words.ts';
 import { outOfOrder } from './moments-in-order.ts';
 import { type PlacedMarks, placeMarks } from './placed-marks.ts';
-import { placesOf } from './places-of.ts';
 import { refuse, refuseForMarks, refuseForOrder } from './refuse.ts';
 import { type Scale, scaleOf } from './scale.ts';
 import { scaleWords } from './scale-words.ts';
+import { type SeenSwing, seeSwing } from './seen-swing.ts';
 import { measureTempo, tempoPositions } from './tempo.ts';
 
 export type Measured = {
@@ -36,7 +36,7 @@ const byView: Readonly<Record<View, ByKey>> = {
 };
 
 const complete = (definition: Definition, marks: PlacedMarks) =>
-  placesOf(definition).every((place) => marks.at(place) !== undefined);
+  definition.needed.every((place) => marks.at(place) !== undefined);
 
 /**
  * Every measurement the marks of one swing allow in their view, and for each other one why not.
@@ -49,12 +49,12 @@ const complete = (definition: Definition, marks: PlacedMarks) =>
  */
 export function measure(marks: readonly Mark[], picture: Picture, setting: Setting): Measured {
   const placed = placeMarks(marks, picture, setting);
-  const scale = scaleOf(placed, picture, setting);
+  const swing = seeSwing(placed, picture, setting);
+  const scale = scaleOf(swing, setting);
   const measurements: Measurement[] = [];
   const refusals: Refusal[] = [];
   for (const key of measurementKeys) {
-    const made =
-      key === 'tempo-ratio' ? tempo(placed, picture, setting) : one(key, placed, picture, setting, scale);
+    const made = key === 'tempo-ratio' ? tempo(placed, picture, setting) : one(key, placed, swing, setting);
     if ('why' in made) refusals.push(made);
     else measurements.push(made);
   }
@@ -64,9 +64,8 @@ export function measure(marks: readonly Mark[], picture: Picture, setting: Setti
 function one(
   key: MeasurementKey,
   placed: PlacedMarks,
-  picture: Picture,
+  swing: SeenSwing,
   setting: Setting,
-  scale: Scale | null,
 ): Measurement | Refusal {
   const candidates = byView[setting.view].get(key);
   if (candidates === undefined)
@@ -76,15 +75,14 @@ function one(
   }
   const definition = candidates.find((candidate) => complete(candidate, placed));
   if (definition === undefined) return refuseForMarks(key, candidates, placed);
-  const moments = placesOf(definition).map(({ position }) => position);
-  const wrong = outOfOrder(placed, moments);
+  const wrong = outOfOrder(placed, definition.positions);
   if (wrong !== null) return refuseForOrder(key, wrong.later, wrong.earlier);
   if (definition.perAnkles && !anklesApart(placed)) {
     return refuse(key, 'doubt-too-large', 'the lead ankle does not stand clear of the trail ankle');
   }
   const { unit } = measurementNames[key];
-  if (scale === null && unit === 'mm') return refuse(key, 'no-scale', scaleWords(setting.view));
-  const made = measureOne(definition, placed, picture, setting);
+  if (!swing.sight.fromClub && unit === 'mm') return refuse(key, 'no-scale', scaleWords(setting.view));
+  const made = measureOne(definition, swing);
   return doubtTooLarge(made.unit, made.u)
     ? refuse(key, 'doubt-too-large', 'the doubt is larger than what it could tell')
     : made;

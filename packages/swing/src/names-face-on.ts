@@ -235,7 +235,7 @@ export const namesFaceOn = {
   'lead-elbow-after-impact': deg(
     'Bend of the lead elbow after impact',
     'lead elbow bent {n} with the shaft parallel after impact',
-    'lead elbow straight after impact ({n})',
+    'lead elbow {n} past straight after impact',
   ),
   'hip-past-ball-at-finish': mm(
     'Hips past the ball at the finish',

@@ -1,7 +1,7 @@
 import { checkMark } from './check-mark.ts';
 import { clickDoubtPx } from './click-doubt.ts';
 import { type FramePoint, toFrame } from './frame.ts';
-import type { Mark, Picture, Position, Setting } from './marks.ts';
+import type { Mark, Picture, Point, Position, Setting } from './marks.ts';
 import type { Place } from './place.ts';
 
 export type PlacedMark = FramePoint & { readonly uPx: number };
@@ -24,7 +24,7 @@ const mostMarks = 1000;
  */
 export function placeMarks(marks: readonly Mark[], picture: Picture, setting: Setting): PlacedMarks {
   if (marks.length > mostMarks) throw new RangeError(`${marks.length} marks are more than a swing has.`);
-  const byPlace = new Map<string, PlacedMark>();
+  const byPosition = new Map<Position, Map<Point, PlacedMark>>();
   const frames = new Map<Position, number>();
   for (const mark of marks) {
     checkMark(mark, picture);
@@ -32,11 +32,12 @@ export function placeMarks(marks: readonly Mark[], picture: Picture, setting: Se
       ...toFrame(mark, picture, setting.hand, setting.view),
       uPx: clickDoubtPx(mark, picture),
     };
-    byPlace.set(`${mark.position}/${mark.point}`, placed);
+    const there = byPosition.get(mark.position) ?? new Map<Point, PlacedMark>();
+    byPosition.set(mark.position, there.set(mark.point, placed));
     if (mark.source !== 'carried') frames.set(mark.position, mark.frame);
   }
   return {
-    at: (place) => byPlace.get(`${place.position}/${place.point}`),
+    at: (place) => byPosition.get(place.position)?.get(place.point),
     frameOf: (position) => frames.get(position),
   };
 }

@@ -4,7 +4,6 @@ import { definitions } from './definitions.ts';
 import { positions, type View } from './marks.ts';
 import { measurementNames } from './measurement-names.ts';
 import type { Place } from './place.ts';
-import { placesOf } from './places-of.ts';
 import { tempoPositions } from './tempo.ts';
 
 const named = ({ position, point }: Place) => `${position}/${point}`;
@@ -42,7 +41,7 @@ export function placesForKey(
   for (const definition of definitions) {
     if (definition.key !== key || definition.view !== view) continue;
     for (const scale of scalesOf(definition)) {
-      const wanted = new Map([...scale, ...placesOf(definition)].map((place) => [named(place), place]));
+      const wanted = new Map([...scale, ...definition.needed].map((place) => [named(place), place]));
       const missing = [...wanted].filter(([name]) => !there.has(name)).map(([, place]) => place);
       if (fewest === null || missing.length < fewest.length) fewest = missing;
     }

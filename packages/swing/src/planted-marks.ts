@@ -1,8 +1,10 @@
 import { fatFirstPass } from './first-pass.ts';
-import { type Hand, type Mark, type Picture, positions } from './marks.ts';
+import { type Hand, type Mark, type Picture, type Point, type Position, positions } from './marks.ts';
+import type { Place } from './place.ts';
+import { type Pinhole, type Spot3, seeSpot } from './see-spot.ts';
 
 /** Lengths of a made-up swing in mm along the target line from the ball; the defaults lie inside common practice. */
-export type PlantedSwing = {
+export type PlantedSwing = Pinhole & {
   readonly hand: Hand;
   readonly leadAnkle: number;
   readonly trailAnkle: number;
@@ -15,12 +17,6 @@ export type PlantedSwing = {
   readonly headFromTop: number;
   readonly gripEndShaftParallelDown: number;
   readonly hipFinish: number;
-  /** Where the camera stands: mm from the ball, height of the lens, yaw and roll in degrees, focal length in pixels. */
-  readonly distanceMm: number;
-  readonly lensHeightMm: number;
-  readonly yawDeg: number;
-  readonly rollDeg: number;
-  readonly focalPx: number;
 };
 
 export const soundSwing: PlantedSwing = {
@@ -49,8 +45,11 @@ const ankle = [90, 631] as const;
 const hip = [950, 711] as const;
 const head = [1540, 391] as const;
 const gripEnd = [826, 421] as const;
+const heel = [20, 711] as const;
+const neck = [1330, 441] as const;
+const hipImpact = 30;
 
-const spotsOf = (swing: PlantedSwing): Readonly<Record<string, readonly [number, number, number]>> => {
+const spotsOf = (swing: PlantedSwing): Readonly<Record<`${string}/${string}`, Spot3>> => {
   const hipTop = swing.hipAddress + swing.hipToTop;
   const headTop = swing.headAddress + swing.headToTop;
   return {
@@ -66,6 +65,28 @@ const spotsOf = (swing: PlantedSwing): Readonly<Record<string, readonly [number,
     'lead-arm-parallel-down/head-centre': [headTop + swing.headFromTop, ...head],
     'shaft-parallel-down/grip-end': [swing.gripEndShaftParallelDown, ...gripEnd],
     'finish/hip-middle': [swing.hipFinish, ...hip],
+    // Beyond the first pass: a plain body that hangs on the same hips and head.
+    'address/lead-heel': [swing.leadAnkle - 15, ...heel],
+    'address/trail-heel': [swing.trailAnkle + 5, ...heel],
+    'address/clubhead': [-20, 25, 0],
+    'address/neck-base': [swing.headAddress - 10, ...neck],
+    'address/lead-thigh-inside': [swing.gripEndAddress - 5, 760, 581],
+    'top/neck-base': [headTop - 15, ...neck],
+    'lead-arm-parallel-down/neck-base': [headTop + swing.headFromTop - 10, ...neck],
+    'lead-arm-parallel-down/lead-shoulder': [headTop + 140, 1290, 411],
+    'lead-arm-parallel-down/lead-elbow': [headTop - 170, 1285, 441],
+    'lead-arm-parallel-down/lead-wrist': [headTop - 430, 1280, 431],
+    'lead-arm-parallel-down/grip-end': [headTop - 450, 1270, 421],
+    'lead-arm-parallel-down/clubhead': [headTop - 500, 2090, 0],
+    'impact/hip-middle': [hipImpact, 970, 711],
+    'impact/head-centre': [swing.headAddress - 5, 1525, 391],
+    'impact/neck-base': [swing.headAddress + 10, 1320, 441],
+    'impact/grip-end': [90, 860, 421],
+    'impact/clubhead': [-10, 30, 0],
+    'impact/trail-heel': [swing.trailAnkle + 20, 70, 711],
+    'shaft-parallel-through/lead-shoulder': [swing.headAddress + 190, 1290, 411],
+    'shaft-parallel-through/lead-elbow': [swing.headAddress + 330, 1060, 441],
+    'shaft-parallel-through/lead-wrist': [swing.headAddress + 460, 850, 431],
   };
 };
 
@@ -76,33 +97,35 @@ export const plantedPicture: Picture = {
   frameTimesS: Array.from({ length: 9 }, (_, frame) => frame / 60),
 };
 
+const marksOf = (changes: Partial<PlantedSwing>, wanted: (place: Place) => boolean): readonly Mark[] => {
+  const swing = { ...soundSwing, ...changes };
+  return Object.entries(spotsOf(swing)).flatMap(([name, spot]) => {
+    const [position, point] = name.split('/') as [Position, Point];
+    if (!wanted({ position, point })) return [];
+    const { levelPx, upPx } = seeSpot(spot, swing);
+    const mark: Mark = {
+      position,
+      point,
+      frame: positions.indexOf(position),
+      x: plantedPicture.widthPx / 2 + (swing.hand === 'right' ? levelPx : -levelPx),
+      y: plantedPicture.heightPx / 2 - upPx,
+      source: 'coach',
+    };
+    return [mark];
+  });
+};
+
 /**
  * The twelve marks of a swing of known lengths, seen without error by a pinhole camera: what the measurements are
  * checked against.
  *
  * @source pinhole geometry; the body is an invention
  */
-export function plantedMarks(changes: Partial<PlantedSwing> = {}): readonly Mark[] {
-  const swing = { ...soundSwing, ...changes };
-  const spots = spotsOf(swing);
-  const yaw = (swing.yawDeg * Math.PI) / 180;
-  const roll = (swing.rollDeg * Math.PI) / 180;
-  return fatFirstPass.map(({ position, point }) => {
-    const [along, up, depth] = spots[`${position}/${point}`] ?? [0, 0, 0];
-    // The camera stands on a circle round the ball; turning it carries deeper points towards the trail side.
-    const right = along * Math.cos(yaw) - depth * Math.sin(yaw);
-    const away = swing.distanceMm + depth * Math.cos(yaw) + along * Math.sin(yaw);
-    const level = (swing.focalPx * right) / away;
-    const height = (swing.focalPx * (up - swing.lensHeightMm)) / away;
-    const px = level * Math.cos(roll) - height * Math.sin(roll);
-    const py = height * Math.cos(roll) + level * Math.sin(roll);
-    return {
-      position,
-      point,
-      frame: positions.indexOf(position),
-      x: plantedPicture.widthPx / 2 + (swing.hand === 'right' ? px : -px),
-      y: plantedPicture.heightPx / 2 - py,
-      source: 'coach' as const,
-    };
-  });
-}
+export const plantedMarks = (changes: Partial<PlantedSwing> = {}): readonly Mark[] =>
+  marksOf(changes, ({ position, point }) =>
+    fatFirstPass.some((place) => place.position === position && place.point === point),
+  );
+
+/** Every place that a face-on measurement reads, marked. */
+export const plantedFully = (changes: Partial<PlantedSwing> = {}): readonly Mark[] =>
+  marksOf(changes, () => true);

@@ -4,7 +4,6 @@ import type { Refusal, RefusedWhy } from './measurement.ts';
 import type { MeasurementKey } from './measurement-names.ts';
 import { notMarked, positionInWords } from './missing-words.ts';
 import type { PlacedMarks } from './placed-marks.ts';
-import { placesOf } from './places-of.ts';
 
 const sentence = (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
 
@@ -22,7 +21,7 @@ export function refuseForMarks(
   marks: PlacedMarks,
 ): Refusal {
   const lacking = candidates
-    .map((definition) => placesOf(definition).filter((place) => marks.at(place) === undefined))
+    .map((definition) => definition.needed.filter((place) => marks.at(place) === undefined))
     .reduce((fewest, one) => (one.length < fewest.length ? one : fewest));
   return refuse(key, 'marks-missing', lacking.map(notMarked).join(', '));
 }

@@ -1,11 +1,6 @@
-import { propagate } from '@ballfirst/numbers/propagate';
-import { clubInPicture } from './club-in-picture.ts';
 import { depthOf } from './depth.ts';
-import { covarianceOf, newInputs } from './inputs.ts';
-import type { Picture, Setting } from './marks.ts';
-import type { Place } from './place.ts';
-import type { PlacedMarks } from './placed-marks.ts';
-import { addSight } from './sight.ts';
+import type { Setting } from './marks.ts';
+import type { SeenSwing } from './seen-swing.ts';
 
 /** Millimetres a pixel where the player stands, with its standard uncertainty, and what length it was taken from. */
 export type Scale = {
@@ -25,16 +20,17 @@ const standing = { 'face-on': 'lead-ankle', 'down-the-line': 'hands' } as const;
  * @source pinhole geometry of `focal-from-club.ts` and `focal-from-club-behind.ts`; the club's length and lie are common
  * practice, no source
  */
-export function scaleOf(marks: PlacedMarks, picture: Picture, setting: Setting): Scale | null {
-  if (clubInPicture(marks, picture, setting.view) === null) return null;
-  const inputs = newInputs();
-  const sight = addSight(inputs, marks, picture, setting);
-  const place: Place = { position: 'address', point: standing[setting.view] };
-  const { from, mm } = depthOf(setting.view, place);
-  const { value, u } = propagate(
-    (x) => (sight.distanceMm(x) + sight.baseMm(from, x) + mm) / sight.focalPx(x),
-    inputs.list.map((input) => input.value),
-    covarianceOf(inputs.list, 0),
+export function scaleOf({ sight }: SeenSwing, { view }: Setting): Scale | null {
+  if (!sight.fromClub) return null;
+  const { from, mm } = depthOf(view, { position: 'address', point: standing[view] });
+  const { distanceMm, focalPx, base } = sight;
+  const away = distanceMm.value + base[from].value + mm;
+  const mmPerPx = away / focalPx.value;
+  const u = Math.hypot(
+    ...distanceMm.effects.map(
+      (effect, i) =>
+        (effect + (base[from].effects[i] ?? 0) - mmPerPx * (focalPx.effects[i] ?? 0)) / focalPx.value,
+    ),
   );
-  return { from: 'club-at-address', mmPerPx: value, u };
+  return { from: 'club-at-address', mmPerPx, u };
 }

@@ -1,92 +1,117 @@
+import { gradient } from '@ballfirst/numbers/gradient';
 import { usualCamera } from './camera.ts';
 import { clubAtAddress } from './club-at-address.ts';
 import { clubInPicture } from './club-in-picture.ts';
 import type { DepthBase } from './depth.ts';
 import { focalFromClub } from './focal-from-club.ts';
 import { focalFromClubBehind } from './focal-from-club-behind.ts';
-import type { Inputs } from './inputs.ts';
 import type { Picture, Setting } from './marks.ts';
-import type { PlacedMark, PlacedMarks } from './placed-marks.ts';
+import type { PlacedMarks } from './placed-marks.ts';
 
-/** How the picture is seen: each function reads its inputs from the vector that is being propagated. */
-export type Sight = {
-  readonly fromClub: boolean;
-  focalPx(x: readonly number[]): number;
-  distanceMm(x: readonly number[]): number;
-  yawRad(x: readonly number[]): number;
-  rollRad(x: readonly number[]): number;
-  /** Where a depth counts from, in mm beyond the ball. */
-  baseMm(from: DepthBase, x: readonly number[]): number;
+/** One uncertain input that all coordinates of a swing share. */
+export type SightInput = {
+  readonly name: string;
+  readonly value: number;
+  readonly u: number;
+  readonly clicked: boolean;
 };
 
-const read = (x: readonly number[], index: number) => x[index] ?? Number.NaN;
+/** A number with what 1 SD of each input moves it. */
+export type Felt = { readonly value: number; readonly effects: Float64Array };
+
+/** How a picture is seen: where the lens stands, how it is turned, how long it is. */
+export type Sight = {
+  readonly inputs: readonly SightInput[];
+  /** Which of the inputs are clicks. */
+  readonly clicked: readonly boolean[];
+  readonly fromClub: boolean;
+  readonly focalPx: Felt;
+  readonly distanceMm: Felt;
+  readonly yawRad: Felt;
+  readonly rollRad: Felt;
+  /** Where a depth counts from, in mm beyond the ball. */
+  readonly base: Readonly<Record<DepthBase, Felt>>;
+  indexOf(name: string): number | undefined;
+};
+
+type Model = (x: readonly number[]) => number;
 const radians = (degrees: number) => (degrees * Math.PI) / 180;
 
 /**
- * Adds the camera and the club to the inputs of a measurement. Without a club at address the usual field of a phone
- * stands in: good enough for ratios and angles, not for millimetres.
+ * The camera and the club of a swing. Without a club at address the usual field of a phone stands in: good enough for
+ * ratios and angles, not for millimetres.
  */
-export function addSight(inputs: Inputs, marks: PlacedMarks, picture: Picture, setting: Setting): Sight {
+export function sightOf(marks: PlacedMarks, picture: Picture, setting: Setting): Sight {
   const camera = usualCamera;
   const club = clubAtAddress(setting.club);
-  const known = (name: string, value: number, u: number) => inputs.add({ name, value, u, clicked: false });
-  const clicked = (name: string, value: number, mark: PlacedMark) =>
-    inputs.add({ name, value, u: mark.uPx, clicked: true });
-  const distance = known('distance', camera.distanceMm, camera.uDistanceMm);
-  const yaw = known('yaw', camera.yawDeg, camera.uYawDeg);
-  const roll = known('roll', camera.rollDeg, camera.uRollDeg);
-  const length = known('club-length', club.lengthMm, club.uLengthMm);
-  const faceOn = setting.view === 'face-on';
-  const lie = faceOn ? known('lie', club.lieDeg, club.uLieDeg) : -1;
-  const common = {
-    distanceMm: (x: readonly number[]) => read(x, distance),
-    yawRad: (x: readonly number[]) => radians(read(x, yaw)),
-    rollRad: (x: readonly number[]) => radians(read(x, roll)),
-    baseMm: (from: DepthBase, x: readonly number[]) => {
-      if (from === 'ball') return 0;
-      return from === 'grip-end' ? read(x, length) * Math.cos(radians(read(x, lie))) : -read(x, length);
-    },
+  const inputs: SightInput[] = [];
+  const add = (name: string, value: number, u: number, clicked = false): Model => {
+    const index = inputs.push({ name, value, u, clicked }) - 1;
+    return (x) => x[index] ?? Number.NaN;
   };
+  const distance = add('distance', camera.distanceMm, camera.uDistanceMm);
+  const yaw = add('yaw', camera.yawDeg, camera.uYawDeg);
+  const roll = add('roll', camera.rollDeg, camera.uRollDeg);
+  const length = add('club-length', club.lengthMm, club.uLengthMm);
+  const lie = add('lie', club.lieDeg, club.uLieDeg);
   const seen = clubInPicture(marks, picture, setting.view);
-  if (seen === null) {
-    const half = Math.max(picture.widthPx, picture.heightPx) / 2;
-    const usual = half / Math.tan(radians(camera.longSideFieldDeg / 2));
-    const focal = known('focal', usual, usual * camera.uFocalShare);
-    return { ...common, fromClub: false, focalPx: (x) => read(x, focal) };
-  }
-  const footName = `address/${seen.footPoint}`;
-  const endName = `address/${seen.endPoint}`;
-  const footUp = clicked(`${footName}/up`, seen.foot.upPx, seen.foot);
-  const endUp = clicked(`${endName}/up`, seen.end.upPx, seen.end);
-  if (faceOn) {
-    const height = known('lens-height', camera.lensHeightMm, camera.uLensHeightMm);
-    return {
-      ...common,
-      fromClub: true,
-      focalPx: (x) =>
+
+  const focal = (): Model => {
+    if (seen === null) {
+      const half = Math.max(picture.widthPx, picture.heightPx) / 2;
+      const usual = half / Math.tan(radians(camera.longSideFieldDeg / 2));
+      return add('focal', usual, usual * camera.uFocalShare);
+    }
+    const { end, foot } = seen;
+    const footUp = add(`address/${seen.footPoint}/up`, foot.upPx, foot.uPx, true);
+    const endUp = add(`address/${seen.endPoint}/up`, end.upPx, end.uPx, true);
+    if (setting.view === 'face-on') {
+      const height = add('lens-height', camera.lensHeightMm, camera.uLensHeightMm);
+      return (x) =>
         focalFromClub({
-          risePx: read(x, endUp) - read(x, footUp),
-          clubLengthMm: read(x, length),
-          lieDeg: read(x, lie),
-          distanceMm: read(x, distance),
-          lensHeightMm: read(x, height),
-        }),
-    };
-  }
-  const footLevel = clicked(`${footName}/level`, seen.foot.levelPx, seen.foot);
-  const endLevel = clicked(`${endName}/level`, seen.end.levelPx, seen.end);
-  const missing = known('club-not-seen', seen.notSeenMm, seen.uNotSeenMm);
-  const lean = known('lean', camera.shaftLeanDeg, camera.uShaftLeanDeg);
-  return {
-    ...common,
-    fromClub: true,
-    focalPx: (x) =>
+          risePx: endUp(x) - footUp(x),
+          clubLengthMm: length(x),
+          lieDeg: lie(x),
+          distanceMm: distance(x),
+          lensHeightMm: height(x),
+        });
+    }
+    const footLevel = add(`address/${seen.footPoint}/level`, foot.levelPx, foot.uPx, true);
+    const endLevel = add(`address/${seen.endPoint}/level`, end.levelPx, end.uPx, true);
+    const notSeen = add('club-not-seen', seen.notSeenMm, seen.uNotSeenMm);
+    const lean = add('lean', camera.shaftLeanDeg, camera.uShaftLeanDeg);
+    return (x) =>
       focalFromClubBehind({
-        levelPx: read(x, endLevel) - read(x, footLevel),
-        upPx: read(x, endUp) - read(x, footUp),
-        lengthMm: read(x, length) - read(x, missing),
-        leanDeg: read(x, lean),
-        distanceMm: read(x, distance),
-      }),
+        levelPx: endLevel(x) - footLevel(x),
+        upPx: endUp(x) - footUp(x),
+        lengthMm: length(x) - notSeen(x),
+        leanDeg: lean(x),
+        distanceMm: distance(x),
+      });
+  };
+  const focalPx = focal();
+
+  const x = inputs.map(({ value }) => value);
+  const us = inputs.map(({ u }) => u);
+  const steps = us.map((u) => u / 100);
+  const felt = (model: Model): Felt => ({
+    value: model(x),
+    effects: Float64Array.from(gradient(model, x, steps), (slope, i) => slope * (us[i] ?? 0)),
+  });
+  const indexes = new Map(inputs.map(({ name }, i) => [name, i]));
+  return {
+    inputs,
+    clicked: inputs.map((input) => input.clicked),
+    fromClub: seen !== null,
+    focalPx: felt(focalPx),
+    distanceMm: felt(distance),
+    yawRad: felt((at) => radians(yaw(at))),
+    rollRad: felt((at) => radians(roll(at))),
+    base: {
+      ball: felt(() => 0),
+      'grip-end': felt((at) => length(at) * Math.cos(radians(lie(at)))),
+      'club-nearer': felt((at) => -length(at)),
+    },
+    indexOf: (name) => indexes.get(name),
   };
 }

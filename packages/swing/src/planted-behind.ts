@@ -1,0 +1,110 @@
+import { type Hand, type Mark, type Picture, type Point, type Position, positions } from './marks.ts';
+import { type Pinhole, type Spot3, seeSpot } from './see-spot.ts';
+
+/** A made-up swing seen from behind: what its measurements must find, in mm and degrees; the rest is an invented body. */
+export type PlantedBehind = Pinhole & {
+  readonly hand: Hand;
+  readonly trunkBendDeg: number;
+  readonly trunkBendLostDeg: number;
+  readonly handsToThighs: number;
+  readonly handsBeyondToes: number;
+  readonly seatTowardBall: number;
+  readonly handsTowardBall: number;
+  readonly handsRise: number;
+  readonly headRise: number;
+  readonly shaftSteeperDeg: number;
+  readonly clubheadOutsideBack: number;
+  readonly clubheadOutsideDown: number;
+};
+
+export const soundBehind: PlantedBehind = {
+  hand: 'right',
+  trunkBendDeg: 35,
+  trunkBendLostDeg: 3,
+  handsToThighs: 140,
+  handsBeyondToes: 190,
+  seatTowardBall: 15,
+  handsTowardBall: 20,
+  handsRise: 45,
+  headRise: -10,
+  shaftSteeperDeg: 4,
+  clubheadOutsideBack: 20,
+  clubheadOutsideDown: -60,
+  distanceMm: 3900,
+  lensHeightMm: 1000,
+  yawDeg: 0,
+  rollDeg: 0,
+  focalPx: 1400,
+};
+
+const radians = (degrees: number) => (degrees * Math.PI) / 180;
+/** An 8-iron at address: 927 mm at 63 degrees, held 110 mm down the grip, leaning 3 degrees towards the target. */
+const lengthMm = 927;
+const lie = radians(63);
+const lean = Math.cos(radians(3));
+const onShaft = (mm: number): readonly [number, number] => [
+  mm * lean * Math.cos(lie),
+  mm * lean * Math.sin(lie),
+];
+
+/** The places of the swing in mm: away from the ball line, up, towards the target. */
+const spotsOf = (swing: PlantedBehind): ReadonlyMap<`${Position}/${Point}`, Spot3> => {
+  const [handsLevel, handsUp] = onShaft(lengthMm - 110);
+  const trunk = (lengthUp: number, bendDeg: number) => lengthUp * Math.tan(radians(bendDeg));
+  const hip = [700, 950] as const;
+  const down = radians(63 + swing.shaftSteeperDeg);
+  const gripDown = [520, 960] as const;
+  const backHands = 480;
+  const downHands = 430;
+  return new Map<`${Position}/${Point}`, Spot3>([
+    ['address/ball', [0, 21.3, 0]],
+    ['address/clubhead', [...onShaft(15), -30]],
+    ['address/grip-end', [...onShaft(lengthMm), 40]],
+    ['address/hands', [handsLevel, handsUp, 20]],
+    ['address/toe-line', [handsLevel + swing.handsBeyondToes, 20, -260]],
+    ['address/thigh-front', [handsLevel + swing.handsToThighs, 700, -160]],
+    ['address/seat-line', [860, 930, -70]],
+    ['address/hip-middle', [...hip, -60]],
+    ['address/neck-base', [hip[0] - trunk(380, swing.trunkBendDeg), hip[1] + 380, -50]],
+    ['address/head-centre', [370, 1480, -60]],
+    ['shaft-parallel-back/hands', [backHands, 850, -250]],
+    ['shaft-parallel-back/clubhead', [backHands - swing.clubheadOutsideBack, 860, -230 - lengthMm]],
+    ['lead-arm-parallel-down/grip-end', [...gripDown, -330]],
+    [
+      'lead-arm-parallel-down/clubhead',
+      [gripDown[0] + 800 * Math.cos(down), gripDown[1] + 800 * Math.sin(down), -450],
+    ],
+    ['shaft-parallel-down/hands', [downHands, 840, -100]],
+    ['shaft-parallel-down/clubhead', [downHands - swing.clubheadOutsideDown, 830, -60 - lengthMm]],
+    ['impact/seat-line', [860 - swing.seatTowardBall, 940, 30]],
+    ['impact/hands', [handsLevel - swing.handsTowardBall, handsUp + swing.handsRise, 80]],
+    ['impact/hip-middle', [680, 960, 20]],
+    ['impact/neck-base', [680 - trunk(390, swing.trunkBendDeg - swing.trunkBendLostDeg), 960 + 390, -50]],
+    ['impact/head-centre', [380, 1480 + swing.headRise, -60]],
+  ]);
+};
+
+/** A picture 1080 by 1920 pixels of nine frames. */
+export const behindPicture: Picture = {
+  widthPx: 1080,
+  heightPx: 1920,
+  frameTimesS: Array.from({ length: 9 }, (_, frame) => frame / 60),
+};
+
+/** All marks of a swing from behind, seen without error by a pinhole camera that looks through the hands. */
+export function plantedBehind(changes: Partial<PlantedBehind> = {}): readonly Mark[] {
+  const swing = { ...soundBehind, ...changes };
+  return [...spotsOf(swing)].map(([place, spot]) => {
+    const [position, point] = place.split('/') as [Position, Point];
+    const { levelPx, upPx } = seeSpot(spot, swing, 370);
+    // The body of a right-hander stands on the left of the picture.
+    return {
+      position,
+      point,
+      frame: positions.indexOf(position),
+      x: behindPicture.widthPx / 2 + (swing.hand === 'right' ? -levelPx : levelPx),
+      y: behindPicture.heightPx / 2 - upPx,
+      source: 'coach' as const,
+    };
+  });
+}

@@ -1,0 +1,32 @@
+import type { Coordinate } from './coordinate.ts';
+import { levelOf, upOf } from './locate.ts';
+import type { Picture, Setting } from './marks.ts';
+import { notMarked } from './missing-words.ts';
+import type { Place } from './place.ts';
+import type { PlacedMark, PlacedMarks } from './placed-marks.ts';
+import { type Sight, sightOf } from './sight.ts';
+
+/** The marks of a swing as places in mm, each computed once. */
+export type SeenSwing = {
+  readonly sight: Sight;
+  /** @throws RangeError when the place is not marked */
+  level(place: Place): Coordinate;
+  up(place: Place): Coordinate;
+};
+
+export function seeSwing(marks: PlacedMarks, picture: Picture, setting: Setting): SeenSwing {
+  const sight = sightOf(marks, picture, setting);
+  const once = (make: typeof levelOf) => {
+    const made = new Map<PlacedMark, Coordinate>();
+    return (place: Place): Coordinate => {
+      const mark = marks.at(place);
+      if (mark === undefined) throw new RangeError(`${notMarked(place)}.`);
+      const known = made.get(mark);
+      if (known !== undefined) return known;
+      const coordinate = make({ sight, view: setting.view, place, mark });
+      made.set(mark, coordinate);
+      return coordinate;
+    };
+  };
+  return { sight, level: once(levelOf), up: once(upOf) };
+}
