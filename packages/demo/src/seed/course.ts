@@ -34,8 +34,8 @@ export const sharesOver = (draw: Draw, of: { miss: Miss; course: Course; swings:
     }
     if (course === 'over-correcting') {
       return {
-        [miss]: within(first - swing * 0.24),
-        [opposite[miss]]: within(other + swing * 0.2),
+        [miss]: within(first - swing * 0.3),
+        [opposite[miss]]: within(other / 3 + swing * 0.32),
       };
     }
     return { [miss]: within(first), [opposite[miss]]: within(other) };

@@ -1,8 +1,9 @@
 import { fileURLToPath } from 'node:url';
 import { weekOf } from '@ballfirst/calendar/week-of';
+import { Tally } from '@ballfirst/contracts/words';
 import type { Tx } from '@ballfirst/db/with-academy';
 import { withAcademy } from '@ballfirst/db/with-academy';
-import { verdictOf } from '@ballfirst/progress/verdict';
+import { programmeVerdict } from '@ballfirst/progress/programme-verdict';
 import { sealAcademy } from '@ballfirst/services/audit/seal-academy';
 import { verifyAcademy } from '@ballfirst/services/audit/verify-academy';
 import { readInbox } from '@ballfirst/services/inbox/read-inbox';
@@ -106,19 +107,19 @@ it('has practice with rungs passed and not, a pain hold, replies unread, check-i
   expect(entries.length).toBeGreaterThan(120);
 });
 
-/** What two filmings of one unchanged golfer may differ by, mm or per cent: the demo marks without a slip of the hand. */
-const detectable = 8;
-/** The measurement that a programme's cause is read by first. */
-const named: Readonly<Record<string, string>> = {
-  'hang-back': 'hip-shift-top-lead-arm-down',
-  'sway-away': 'hip-shift-address-top',
-  'handle-back': 'handle-ahead-of-lead-thigh',
-  'hips-back-at-address': 'hip-middle-along-ankles',
+/** The measurement that a programme's cause is read by, and what it varies by from swing to swing (invented). */
+const named: Readonly<Record<string, { readonly key: string; readonly withinSd: number }>> = {
+  'hang-back': { key: 'hip-shift-top-lead-arm-down', withinSd: 10 },
+  'sway-away': { key: 'hip-shift-address-top', withinSd: 10 },
+  'handle-back': { key: 'handle-ahead-of-lead-thigh', withinSd: 6 },
+  'hips-back-at-address': { key: 'hip-middle-along-ankles', withinSd: 2 },
+  'thrown-early': { key: 'grip-end-to-ball-line-at-shaft-parallel-down', withinSd: 12 },
 };
+const opposites: Readonly<Record<string, 'fat' | 'thin'>> = { fat: 'thin', thin: 'fat' };
 
-it('comes to each verdict about the measurement that a cause is read by', async () => {
-  const found = await inMain(async (tx) => {
-    const students = await tx.student.findMany({
+it('comes to each verdict about its programmes, from one swing to the next', async () => {
+  const students = await inMain((tx) =>
+    tx.student.findMany({
       include: {
         submissions: {
           where: { status: 'answered' },
@@ -126,16 +127,29 @@ it('comes to each verdict about the measurement that a cause is read by', async 
           include: { measurements: true, diagnoses: true },
         },
       },
-    });
-    return students.flatMap(({ submissions }) => {
-      const key = named[submissions[0]?.diagnoses[0]?.chosenCause ?? ''];
-      const values = submissions.flatMap((it) => it.measurements.filter((one) => one.key === key));
-      const [then, after] = [values[0], values.at(-1)];
-      if (then === undefined || after === undefined || then === after) return [];
-      const { bandLow: low, bandHigh: high } = after;
-      return [verdictOf({ before: then.value, after: after.value, low, high, detectable })];
-    });
-  });
+    }),
+  );
+  const found = students.flatMap(({ submissions }) =>
+    submissions.slice(1).map((now, index) => {
+      const then = submissions[index] ?? now;
+      const { fault = 'fat', chosenCause = '' } = then.diagnoses[0] ?? {};
+      const { key, withinSd } = named[chosenCause] ?? { key: '', withinSd: 1 };
+      const sideOf = (swing: typeof now) => {
+        const tally = Tally.parse(swing.tally);
+        return {
+          measured: swing.measurements.find((one) => one.key === key) ?? null,
+          tally: {
+            balls: tally.balls,
+            fault: tally[fault === 'thin' ? 'thin' : 'fat'],
+            opposite: tally[opposites[fault] ?? 'thin'],
+          },
+        };
+      };
+      const after = sideOf(now);
+      const { bandLow: low = null, bandHigh: high = null } = after.measured ?? {};
+      return programmeVerdict({ before: sideOf(then), after, low, high, withinSd }).verdict;
+    }),
+  );
   expect(new Set(found)).toEqual(new Set(['better', 'no-clear-change', 'worse', 'over-correcting']));
 });
 

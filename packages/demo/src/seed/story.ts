@@ -78,7 +78,7 @@ const waitingOf = (
   const sentAt =
     'block' in when
       ? sentInBlock(draw, academy.zone, { block: when.block, sent, joinedAt, now })
-      : new Date(now.getTime() - when.daysAgo * 86_400_000);
+      : hourOf(draw, academy.zone, new Date(now.getTime() - when.daysAgo * 86_400_000), [14, 17]);
   const working = workingHoursOf(academy);
   return {
     ...told,
