@@ -13,8 +13,9 @@ export const studentsWords = {
     standing: 'Standing',
     lastSwing: 'Last swing',
     lastReply: 'Last reply',
-    practice: 'Practice, 12 weeks',
+    practice: 'Practice of planned',
     cause: 'Cause and step',
+    verdict: 'Since the drill',
     flags: 'Flags',
   },
   flags: {
@@ -28,7 +29,9 @@ export const studentsWords = {
   never: 'None yet',
   practice: (clean: number, balls: number, days: number) =>
     `${clean} of ${balls} clean on ${days} ${days === 1 ? 'day' : 'days'}`,
+  thisWeek: (days: number, planned: number) => `${days} of ${planned} days this week`,
   noPractice: 'None logged',
+  noVerdict: 'No later swing',
   noCause: 'No drill running',
   emptyTitle: 'Nobody here',
   empty: 'No student has joined yet. Send people the address of your sign-up page.',

@@ -121,6 +121,15 @@ export const StudentReply = z.object({
   thread: z.array(ThreadLine),
   cautions: z.array(z.string()).min(1),
 });
+/** Whether the drill works: the sentence first, then the balls, then what it rests on. */
+export const Progress = z.object({
+  verdict: z.enum(['better', 'no-clear-change', 'worse', 'over-correcting']),
+  words: z.string(),
+  balls: z.string().nullable(),
+  basis: z.string(),
+  since: Instant,
+  latest: Instant,
+});
 export const Home = z.object({
   /** The one thing to do next. */
   next: z.object({
@@ -142,6 +151,8 @@ export const Home = z.object({
     .object({ day: z.number().int(), days: z.number().int(), endsAt: Instant, priceWords: z.string() })
     .nullable(),
   programme: Programme.nullable(),
+  /** Null until a swing was sent after the one the drill was given for. */
+  progress: Progress.nullable(),
   latest: z.array(Submission),
   replies: z.array(z.object({ id: Id, sentAt: Instant, readAt: Instant.nullable(), sentence: z.string() })),
   weeks: z.array(

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { operation } from '../operation.ts';
 import { AgeGroup, Cursor, Hand, Id, Instant, LocalDate, Standing } from '../words.ts';
+import { Progress } from './practice.ts';
 import { idParam } from './submissions.ts';
 
 export const StudentRow = z.object({
@@ -23,12 +24,17 @@ export const StudentRow = z.object({
     balls: z.number().int(),
     clean: z.number().int(),
     days: z.number().int(),
+    /** Days with practice in the last seven, of the days a week that were planned. */
+    daysThisWeek: z.number().int(),
+    daysPlanned: z.number().int(),
   }),
+  verdict: Progress.shape.verdict.nullable(),
   cause: z.string().nullable(),
   rung: z.string().nullable(),
   flags: z.array(z.enum(['waiting', 'pain', 'consent', 'unread'])),
 });
 export const StudentDetail = StudentRow.extend({
+  progress: Progress.nullable(),
   standings: z.array(
     z.object({ from: Standing.nullable(), to: Standing, reason: z.string(), by: z.string(), at: Instant }),
   ),

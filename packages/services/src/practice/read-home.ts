@@ -9,6 +9,8 @@ import type { Call, Reply } from '../operation-types.ts';
 import { type StudentRow, type SubmissionRow, studentInclude, submissionInclude } from '../rows.ts';
 import { mayWithStanding } from '../students/require-sending.ts';
 import { submissionOf } from '../submissions/submission-of.ts';
+import { verdictShown } from '../verdicts/verdict-shown.ts';
+import { verdictsOf } from '../verdicts/verdicts-of.ts';
 import { nextStep } from './next-step.ts';
 import { handOf, programmeInclude, programmeOf } from './programme-of.ts';
 import { replySentence } from './reply-sentence.ts';
@@ -72,6 +74,7 @@ export const readHome = async ({ ctx }: Pick<Call<'readHome'>, 'ctx'>): Promise<
     });
     const weeks = await tx.rollUp.findMany({ where: own, orderBy: { week: 'desc' }, take: shown.weeks });
     const programme = running === null ? null : programmeOf(running);
+    const verdict = (await verdictsOf(tx, academyId, [studentId])).get(studentId);
     return {
       next: nextStep({
         programme: programme === null ? null : { status: programme.status, drillName: programme.drill.name },
@@ -86,6 +89,7 @@ export const readHome = async ({ ctx }: Pick<Call<'readHome'>, 'ctx'>): Promise<
       standing: Standing.parse(student.standing),
       trial: trialOf(student, now),
       programme,
+      progress: verdict === undefined ? null : verdictShown(verdict, handOf(student)),
       latest: latest.map((row) => submissionOf(row, now)),
       replies: replies.map((row) => ({
         id: row.id,

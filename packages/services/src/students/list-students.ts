@@ -6,6 +6,7 @@ import type { Context } from '../context.ts';
 import { inTransaction } from '../in-transaction.ts';
 import { pageOf, placeOf } from '../keyset.ts';
 import type { Call, Reply } from '../operation-types.ts';
+import { verdictsOf } from '../verdicts/verdicts-of.ts';
 import { lineInclude, studentRowOf } from './student-row-of.ts';
 
 /** The last row of the page before; a name may be longer than a cursor, so the cursor holds the id alone. */
@@ -47,6 +48,11 @@ export const listStudents = async ({ ctx, input }: Call<'listStudents'>): Promis
     const page = pageOf(rows, input.limit, (row) => ({ key: '', id: row.id }));
     const working = workingHoursOf(academy);
     const now = ctx.resources.clock.now();
-    return { items: page.items.map((row) => studentRowOf(row, working, now)), next: page.next };
+    const ids = page.items.map(({ id }) => id);
+    const verdicts = await verdictsOf(tx, academyId, ids);
+    return {
+      items: page.items.map((row) => studentRowOf(row, working, now, verdicts.get(row.id))),
+      next: page.next,
+    };
   });
 };

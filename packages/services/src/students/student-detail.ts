@@ -1,9 +1,11 @@
 import { ProblemError } from '@ballfirst/contracts/problems';
-import { Standing } from '@ballfirst/contracts/words';
+import { Hand, Standing } from '@ballfirst/contracts/words';
 import type { Tx } from '@ballfirst/db/with-academy';
 import { workingHoursOf } from '../academy/working-hours-of.ts';
 import type { Context } from '../context.ts';
 import type { Reply } from '../operation-types.ts';
+import { verdictShown } from '../verdicts/verdict-shown.ts';
+import { verdictsOf } from '../verdicts/verdicts-of.ts';
 import { lineInclude, studentRowOf } from './student-row-of.ts';
 
 /** One student with the history of standing and the weeks, newest first. @throws ProblemError not-found */
@@ -21,8 +23,10 @@ export const studentDetail = async (tx: Tx, ctx: Context, id: string): Promise<R
   const doers = row.standings.flatMap(({ byMembership }) => (byMembership === null ? [] : [byMembership]));
   const members = await tx.membership.findMany({ where: { academyId, id: { in: doers } } });
   const names = new Map(members.map((member) => [member.id, member.name]));
+  const verdict = (await verdictsOf(tx, academyId, [id])).get(id);
   return {
-    ...studentRowOf(row, workingHoursOf(row.academy), ctx.resources.clock.now()),
+    ...studentRowOf(row, workingHoursOf(row.academy), ctx.resources.clock.now(), verdict),
+    progress: verdict === undefined ? null : verdictShown(verdict, Hand.parse(row.hand)),
     standings: row.standings.map((change) => ({
       from: Standing.nullable().parse(change.fromStanding),
       to: Standing.parse(change.toStanding),

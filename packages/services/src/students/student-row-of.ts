@@ -1,8 +1,10 @@
+import { addDays, localDate } from '@ballfirst/calendar/local-date';
 import type { WorkingHours } from '@ballfirst/calendar/working-hours';
 import { workingHoursBetween } from '@ballfirst/calendar/working-hours-between';
 import { AgeGroup, Hand, Standing } from '@ballfirst/contracts/words';
 import type { Prisma } from '@ballfirst/db/generated/client';
 import type { Reply } from '../operation-types.ts';
+import type { StudentVerdict } from '../verdicts/verdicts-of.ts';
 import { hasConsent } from './require-consent.ts';
 import { trialDayOf } from './trial-day-of.ts';
 
@@ -25,6 +27,7 @@ export const lineInclude = {
   },
   programmes: { where: { status: { in: ['open', 'held'] } } },
   rollUps: { orderBy: { week: 'desc' }, take: weeksShown },
+  practiceEntries: { orderBy: { at: 'desc' }, take: 60, select: { localDate: true } },
 } as const satisfies Prisma.StudentInclude;
 export type LineRow = Prisma.StudentGetPayload<{ include: typeof lineInclude }>;
 
@@ -43,8 +46,22 @@ const flagsOf = (row: LineRow): Line['flags'] => {
   return flags;
 };
 
+/** Days a week that are planned for whoever has not said: common practice, no source. */
+const plannedDays = 3;
+
+const daysThisWeek = (row: LineRow, now: Date): number => {
+  const from = addDays(localDate(now, row.membership.zone), -6);
+  const days = row.practiceEntries.filter((entry) => entry.localDate >= from);
+  return new Set(days.map((entry) => entry.localDate)).size;
+};
+
 /** A student as one line of the manager's table. */
-export const studentRowOf = (row: LineRow, working: WorkingHours, now: Date): Line => {
+export const studentRowOf = (
+  row: LineRow,
+  working: WorkingHours,
+  now: Date,
+  verdict: StudentVerdict | undefined,
+): Line => {
   const { submissions, rollUps, programmes, membership } = row;
   const answered = submissions.find(({ answeredAt }) => answeredAt !== null);
   const sum = (of: 'entries' | 'balls' | 'clean' | 'days'): number =>
@@ -66,7 +83,12 @@ export const studentRowOf = (row: LineRow, working: WorkingHours, now: Date): Li
       answered?.answeredAt == null
         ? null
         : workingHoursBetween(answered.sentAt, answered.answeredAt, working),
-    practice: { entries: sum('entries'), balls: sum('balls'), clean: sum('clean'), days: sum('days') },
+    practice: {
+      ...{ entries: sum('entries'), balls: sum('balls'), clean: sum('clean'), days: sum('days') },
+      daysThisWeek: daysThisWeek(row, now),
+      daysPlanned: row.daysPerWeek ?? plannedDays,
+    },
+    verdict: verdict?.verdict ?? null,
     cause: programmes[0]?.cause ?? null,
     rung: programmes[0]?.rung ?? null,
     flags: flagsOf(row),

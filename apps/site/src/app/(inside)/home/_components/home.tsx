@@ -1,7 +1,9 @@
 'use client';
 import type { PlayingHand } from '@ballfirst/library/words-for-hand';
 import { Cautions } from '../../../../drill-card/cautions.tsx';
+import { ProgressNote } from '../../../../drill-card/progress-note.tsx';
 import { homeWords } from '../../../../words/home.ts';
+import { progressWords } from '../../../../words/progress.ts';
 import { NextThing } from './next-thing.tsx';
 import { OwnReminders } from './own-reminders.tsx';
 import { ProgrammeBlock } from './programme-block.tsx';
@@ -20,6 +22,7 @@ export function Home({ first, hand }: { first: HomeState; hand: PlayingHand }) {
       <NextThing next={home.next} />
       <TrialStrip trial={home.trial} standing={home.standing} />
       {programme !== null && <ProgrammeBlock programme={programme} onLogged={renew} hand={hand} />}
+      {home.progress !== null && <ProgressNote progress={home.progress} title={progressWords.title} />}
       <Cautions title={homeWords.cautionsTitle} cautions={home.cautions} />
       <RepliesList replies={home.replies} />
       <SwingsList swings={home.latest} />

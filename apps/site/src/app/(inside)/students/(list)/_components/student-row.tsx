@@ -4,6 +4,7 @@ import Link from 'next/link';
 import type { ReactNode } from 'react';
 import { When } from '../../../../../times/when.tsx';
 import { rungNames, spelt, standingNames } from '../../../../../words/names.ts';
+import { verdictNames } from '../../../../../words/progress.ts';
 import { studentsWords } from '../../../../../words/students.ts';
 import styles from './students.module.css';
 
@@ -47,7 +48,12 @@ export function StudentRow({ student }: { student: Student }) {
         {practice.entries === 0 ? (
           <span className="soft">{studentsWords.noPractice}</span>
         ) : (
-          studentsWords.practice(practice.clean, practice.balls, practice.days)
+          <>
+            {studentsWords.thisWeek(practice.daysThisWeek, practice.daysPlanned)}
+            <span className="soft small">
+              , {studentsWords.practice(practice.clean, practice.balls, practice.days)}
+            </span>
+          </>
         )}
       </Cell>
       <Cell name={columns.cause} empty={student.cause === null}>
@@ -62,6 +68,13 @@ export function StudentRow({ student }: { student: Student }) {
               </span>
             )}
           </>
+        )}
+      </Cell>
+      <Cell name={columns.verdict} empty={student.verdict === null}>
+        {student.verdict === null ? (
+          <span className="soft">{studentsWords.noVerdict}</span>
+        ) : (
+          verdictNames[student.verdict]
         )}
       </Cell>
       <Cell name={columns.flags} empty={student.flags.length === 0}>

@@ -2,6 +2,8 @@
 import type { Reply } from '@ballfirst/contracts/client';
 import Link from 'next/link';
 import { useState } from 'react';
+import { ProgressNote } from '../../../../../drill-card/progress-note.tsx';
+import { progressWords } from '../../../../../words/progress.ts';
 import { studentWords } from '../../../../../words/students.ts';
 import { Facts } from './facts.tsx';
 import { StandingForm } from './standing-form.tsx';
@@ -31,6 +33,9 @@ export function Student({ first, swings, mayChange }: Props) {
         <p className="soft">{student.email}</p>
       </div>
       <Facts student={student} />
+      {student.progress !== null && (
+        <ProgressNote progress={student.progress} title={progressWords.coachTitle} />
+      )}
       <Swings swings={swings} />
       <Weeks weeks={student.weeks} />
       <Standings standings={student.standings} />
