@@ -12,10 +12,12 @@ import type { StudentRow } from '../rows.ts';
 import { lockStudent } from '../students/lock-student.ts';
 import { mayRemindNow, nextLook } from './look-after-time.ts';
 import { nudgeFacts } from './nudge-facts.ts';
+import { raiseStuck } from './raise-stuck.ts';
 
 /**
  * The daily look at one student: at most one reminder, on a day without any other letter, at nine on the student's wall
- * clock. Whoever pays, leaves, sends or practises meanwhile is looked at as they are now: nothing is planned ahead that
+ * clock. A student who is stuck is put before the coaches.
+ * Whoever pays, leaves, sends or practises meanwhile is looked at as they are now: nothing is planned ahead that
  * would have to be called off. A look that comes late, after eight in the evening or in the night, sends nothing.
  * @returns the reminder that was set going, or null
  * @throws ProblemError not-found
@@ -40,10 +42,13 @@ export const lookAfterStudent = ({
       data: { lookAfterAt: nextLook(now, zone) },
     });
     // The first look only finds the hour, so that a new academy's students are not all written to at once.
-    if (lookAfterAt === null || !(await mayBeWrittenTo(tx, student, now))) return { nudge: null };
+    if (lookAfterAt === null) return { nudge: null };
+    const facts = await nudgeFacts(tx, student, now);
+    await raiseStuck(tx, ctx, student, facts);
+    if (!(await mayBeWrittenTo(tx, student, now))) return { nudge: null };
     const sent = await tx.nudge.findMany({ where: { academyId, studentId: student.id } });
     const chosen = chooseNudge(
-      await nudgeFacts(tx, student, now),
+      facts,
       new Set(sent.map(({ kind, subject }) => `${kind} ${subject}`)),
       new Set(student.academy.nudgesOff),
     );

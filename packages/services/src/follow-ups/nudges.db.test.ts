@@ -4,7 +4,7 @@ import { withAcademy } from '@ballfirst/db/with-academy';
 import { painSentence } from '@ballfirst/library/cautions';
 import { actingStaff, actingStudent } from '@ballfirst/testing/acting';
 import { createMembership, createStudent, factoryNow } from '@ballfirst/testing/factories';
-import { createProgramme, createReply } from '@ballfirst/testing/practice-factories';
+import { createEntry, createProgramme, createReply } from '@ballfirst/testing/practice-factories';
 import { type SystemWorld, systemWorld } from '@ballfirst/testing/system-world';
 import { type TestDatabase, testDatabase } from '@ballfirst/testing/test-database';
 import pg from 'pg';
@@ -152,6 +152,49 @@ describe('a reminder', () => {
     expect(await tick(it, '2026-03-14T08:00:00Z')).toBeNull();
     await withAcademy(test.db, it.academyId, (tx) => tx.programme.updateMany({ data: { status: 'open' } }));
     expect(await tick(it, '2026-03-15T08:00:00Z')).toBe('practice');
+  });
+
+  it('is followed by the coach: a check-in unanswered for a week, a step not passed in five entries, each once', async () => {
+    const it = await onTrial('UTC');
+    const { academyId, student } = it;
+    const programme = await createProgramme(test.db, { academyId, studentId: student.id });
+    const checkInId = newId();
+    await withAcademy(test.db, academyId, async (tx) => {
+      await tx.submission.updateMany({
+        data: { status: 'answered', answeredAt: at('2026-03-10T10:00:00Z') },
+      });
+      await tx.student.updateMany({ data: { standing: 'paid' } });
+      await tx.checkIn.create({
+        data: {
+          ...{ academyId, id: checkInId, studentId: student.id, programmeId: programme.id, asks: 'clip' },
+          ...{ localTime: '2026-03-11T08:00', zone: 'UTC', dueAt: at('2026-03-11T08:00:00Z') },
+          ...{ status: 'sent', sentAt: at('2026-03-11T08:00:00Z') },
+        },
+      });
+    });
+    const stuck = async () =>
+      (
+        await withAcademy(test.db, academyId, (tx) =>
+          tx.concern.findMany({ where: { academyId, kind: 'stuck' }, orderBy: { raisedAt: 'asc' } }),
+        )
+      ).map(({ subjectId }) => subjectId);
+    await tick(it, '2026-03-11T11:00:00Z');
+    expect(await tick(it, '2026-03-14T09:00:00Z')).toBe('check-in-reminder');
+    expect(await stuck()).toEqual([]);
+    await tick(it, '2026-03-18T09:00:00Z');
+    expect(await stuck()).toEqual([checkInId]);
+    for (let n = 0; n < 5; n += 1) {
+      await createEntry(test.db, programme, {
+        ...{ clean: 3, verdict: 'stay', localDate: '2026-03-18', at: at(`2026-03-18T1${n}:00:00Z`) },
+      });
+    }
+    await tick(it, '2026-03-19T09:00:00Z');
+    expect(await stuck()).toEqual([checkInId, programme.id]);
+    await withAcademy(test.db, academyId, (tx) =>
+      tx.concern.updateMany({ data: { status: 'closed', closedAt: world.now } }),
+    );
+    await tick(it, '2026-03-20T09:00:00Z');
+    expect(await stuck()).toHaveLength(2);
   });
 
   it('of ten workers at once is set going once', async () => {
