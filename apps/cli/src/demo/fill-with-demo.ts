@@ -20,8 +20,6 @@ export async function fillWithDemo(
   now: Date,
 ): Promise<DemoAcademy[] | null> {
   const { seedDemo } = await import('@ballfirst/demo/seed/seed-demo');
-  // Prisma loads relations side by side on one connection, about which pg 8 warns in the middle of our lines.
-  process.noDeprecation = true;
   const resources = demoResources(home, publicUrl, appUrl);
   try {
     // Only a database known to be empty may be thrown away by the next start.

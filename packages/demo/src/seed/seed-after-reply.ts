@@ -1,6 +1,7 @@
 import { answerBack } from '@ballfirst/services/asking/answer-back';
 import { askBack } from '@ballfirst/services/asking/ask-back';
 import { askToJoin } from '@ballfirst/services/asking/ask-to-join';
+import { closeConcern } from '@ballfirst/services/inbox/close-concern';
 import { raiseConcern } from '@ballfirst/services/inbox/raise-concern';
 import type { Member } from './at-time.ts';
 import type { Past } from './past.ts';
@@ -16,7 +17,8 @@ type Given = {
 /** What a student asked or wished after the reply, and practice that got stuck. */
 export const seedAfterReply = async (past: Past, given: Given): Promise<void> => {
   const { coach, student, replyId, answer } = given;
-  const { asks, stuckAt, joinAskedAt } = answer;
+  const { asks, stuckAt, joinAskedAt, painHeardAt } = answer;
+  if (painHeardAt) await closePain(past, coach, student, painHeardAt);
   if (asks) {
     await askBack({ ctx: past.of(student, asks.at), input: { id: replyId, words: asks.words } });
     if (asks.answer) {
@@ -26,6 +28,19 @@ export const seedAfterReply = async (past: Past, given: Given): Promise<void> =>
   }
   if (joinAskedAt) await askToJoin({ ctx: past.of(student, joinAskedAt), input: {} });
   if (stuckAt) await raiseStuck(past, student, stuckAt);
+};
+
+/** The coach has spoken with the student: the pain leaves the inbox, practice stays held. */
+const closePain = async (past: Past, coach: Member, student: Member, at: Date): Promise<void> => {
+  const { academyId, studentId } = student;
+  await past.answered();
+  const waiting = await past.tx.concern.findMany({
+    where: { academyId, studentId: studentId ?? '', kind: 'pain', status: 'waiting' },
+    select: { id: true },
+  });
+  for (const { id } of waiting) {
+    await closeConcern({ ctx: past.of(coach, at), input: { id, outcome: 'spoke' } });
+  }
 };
 
 /** The programme that a student does not get on with comes before the coaches. */

@@ -31,6 +31,7 @@ export type Answer = {
     readonly words: string;
     readonly answer?: { readonly at: Date; readonly words: string };
   };
+  readonly painHeardAt?: Date;
   readonly stuckAt?: Date;
   readonly joinAskedAt?: Date;
   /** What happens after the reply is told up to here. */
@@ -148,6 +149,7 @@ const answerOf = (
   const read = new Date(at.getTime() + (lesson.readAfterHours ?? draw.between(0.3, 20)) * 3_600_000);
   const isUnread = (isLast && lesson.lastUnread === true) || read >= until;
   const practice = isUnread ? [] : practiceDays(draw, academy.zone, lesson, read, until);
+  const kept = isLast ? practice.slice(0, lesson.entriesAtMost) : practice;
   const { cause, miss: fault, course, coach, skill } = lesson;
   return {
     ...{ coach, at, cause, fault, course, number, until, skill },
@@ -156,8 +158,13 @@ const answerOf = (
     practice:
       isLast && lesson.entriesAtMost !== undefined ? practice.slice(0, lesson.entriesAtMost) : practice,
     ...(isLast ? afterLast(academy, lesson, read, now) : {}),
+    ...(isLast && lesson.isPainHeard ? { painHeardAt: heardAt(academy, until, kept) } : {}),
   };
 };
+
+/** When a coach had spoken about the pain of the last practice: two working hours later. */
+const heardAt = (academy: AcademyLine, until: Date, practice: readonly Date[]): Date =>
+  addWorkingHours(practice.at(-1) ?? until, 2, workingHoursOf(academy));
 
 /** What only the newest reply of a lesson brings. */
 const afterLast = (

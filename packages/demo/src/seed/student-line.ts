@@ -58,6 +58,8 @@ export type Lesson = {
   readonly lastUnread?: boolean;
   /** The last practice entry tells of a pain. */
   readonly endsInPain?: 'new' | 'worse';
+  /** A coach has spoken with the student about that pain. */
+  readonly isPainHeard?: true;
   /** What the student asks back about the last reply, and what the coach answers, if there is an answer yet. */
   readonly asks?: { readonly words: string; readonly answer?: string };
   /** The last programme has come before the coaches as stuck, so many days ago. */

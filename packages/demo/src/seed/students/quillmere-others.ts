@@ -219,6 +219,7 @@ export const quillmereOthers: readonly StudentLine[] = [
       sessions: 3,
       skill: [0.55, 0.01],
       endsInPain: 'worse',
+      isPainHeard: true,
       entriesAtMost: 2,
     },
   },
