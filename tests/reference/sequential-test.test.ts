@@ -1,3 +1,4 @@
+import { sprtCharacteristic } from '@ballfirst/numbers/sprt-characteristic';
 import { sprtCounts } from '@ballfirst/numbers/sprt-counts';
 import { sprtPlan } from '@ballfirst/numbers/sprt-plan';
 import { sprtVerdict } from '@ballfirst/numbers/sprt-verdict';
@@ -59,31 +60,9 @@ describe('Wald’s lines', () => {
   });
 });
 
-type Outcome = { pass: number; fail: number; undecided: number; balls: number };
-
-/** Exact chances of the gate for a true share p, looked at after every `step` balls, stopped at `most`. */
-function operating(p: number, step: number, most: number): Outcome {
-  let open = new Map([[0, 1]]);
-  const result: Outcome = { pass: 0, fail: 0, undecided: 0, balls: 0 };
-  for (let n = 1; n <= most; n += 1) {
-    const next = new Map<number, number>();
-    for (const [clean, chance] of open) {
-      result.balls += chance;
-      next.set(clean, (next.get(clean) ?? 0) + chance * (1 - p));
-      next.set(clean + 1, (next.get(clean + 1) ?? 0) + chance * p);
-    }
-    open = next;
-    if (n % step !== 0) continue;
-    for (const [clean, chance] of next) {
-      const verdict = sprtVerdict(gate, clean, n);
-      if (verdict === 'undecided') continue;
-      result[verdict] += chance;
-      open.delete(clean);
-    }
-  }
-  for (const chance of open.values()) result.undecided += chance;
-  return result;
-}
+/** Exact chances of the gate for a true share p, looked at after every `every` balls, stopped at `stopAt`. */
+const operating = (p: number, every: number, stopAt: number) =>
+  sprtCharacteristic(gate, p, { every, stopAt });
 
 // Source: exact sums computed independently of this project (no published table); tolerance is the last place given.
 describe('what the drill gate does, exactly', () => {
@@ -92,9 +71,9 @@ describe('what the drill gate does, exactly', () => {
     const high = operating(0.8, 1, 600);
     expect(low.pass).toBeCloseTo(0.0844, 4);
     expect(high.pass).toBeCloseTo(0.9226, 4);
-    expect(low.balls).toBeCloseTo(9.36, 2);
-    expect(operating(0.661, 1, 600).balls).toBeCloseTo(14.12, 2);
-    expect(high.balls).toBeCloseTo(10.47, 2);
+    expect(low.expectedTrials).toBeCloseTo(9.36, 2);
+    expect(operating(0.661, 1, 600).expectedTrials).toBeCloseTo(14.12, 2);
+    expect(high.expectedTrials).toBeCloseTo(10.47, 2);
   });
 
   it.each([
