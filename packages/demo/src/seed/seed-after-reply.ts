@@ -1,8 +1,10 @@
 import { answerBack } from '@ballfirst/services/asking/answer-back';
 import { askBack } from '@ballfirst/services/asking/ask-back';
 import { askToJoin } from '@ballfirst/services/asking/ask-to-join';
+import { nudgeFacts } from '@ballfirst/services/follow-ups/nudge-facts';
+import { raiseStuck } from '@ballfirst/services/follow-ups/raise-stuck';
 import { closeConcern } from '@ballfirst/services/inbox/close-concern';
-import { raiseConcern } from '@ballfirst/services/inbox/raise-concern';
+import { lockStudent } from '@ballfirst/services/students/lock-student';
 import type { Member } from './at-time.ts';
 import type { Past } from './past.ts';
 import type { Answer } from './story.ts';
@@ -27,7 +29,7 @@ export const seedAfterReply = async (past: Past, given: Given): Promise<void> =>
     }
   }
   if (joinAskedAt) await askToJoin({ ctx: past.of(student, joinAskedAt), input: {} });
-  if (stuckAt) await raiseStuck(past, student, stuckAt);
+  if (stuckAt) await lookAtStep(past, student, stuckAt);
 };
 
 /** The coach has spoken with the student: the pain leaves the inbox, practice stays held. */
@@ -43,16 +45,9 @@ const closePain = async (past: Past, coach: Member, student: Member, at: Date): 
   }
 };
 
-/** The programme that a student does not get on with comes before the coaches. */
-const raiseStuck = async (past: Past, { academyId, studentId }: Member, at: Date): Promise<void> => {
-  const programme = await past.tx.programme.findFirst({
-    where: { academyId, studentId: studentId ?? '', status: 'open' },
-    include: { student: { include: { academy: true } } },
-  });
-  if (programme === null) return;
-  const { id, student } = programme;
-  await raiseConcern(past.tx, past.system(at), {
-    ...{ kind: 'stuck', subjectId: id, programmeId: id, pain: 'none' },
-    ...{ student, academy: student.academy },
-  });
+/** The step that a student does not get past comes before the coaches, as the daily look brings it. */
+const lookAtStep = async (past: Past, { studentId }: Member, at: Date): Promise<void> => {
+  const ctx = past.system(at);
+  const student = await lockStudent(past.tx, ctx, studentId ?? '');
+  await raiseStuck(past.tx, ctx, student, await nudgeFacts(past.tx, student, at));
 };

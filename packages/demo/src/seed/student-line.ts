@@ -62,7 +62,7 @@ export type Lesson = {
   readonly isPainHeard?: true;
   /** What the student asks back about the last reply, and what the coach answers, if there is an answer yet. */
   readonly asks?: { readonly words: string; readonly answer?: string };
-  /** The last programme has come before the coaches as stuck, so many days ago. */
+  /** So many days ago the step of the last programme came before the coaches, if it was not passed by then. */
   readonly stuckDaysAgo?: number;
   /** The student has said, so many days ago, that they would like to join. */
   readonly joinAskedDaysAgo?: number;

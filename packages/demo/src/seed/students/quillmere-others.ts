@@ -98,7 +98,7 @@ export const quillmereOthers: readonly StudentLine[] = [
       club: '7-iron',
       lie: 'mat',
       sessions: 3,
-      stuckDaysAgo: 1.1,
+      stuckDaysAgo: 1.6,
       skill: [0.52, 0],
     },
   },
