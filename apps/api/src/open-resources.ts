@@ -1,5 +1,5 @@
 import { openDatabase } from '@ballfirst/db/database';
-import { blobsOnDisk } from '@ballfirst/edges/blobs-on-disk';
+import { blobsAt } from '@ballfirst/edges/blobs-at';
 import { mailBySmtp } from '@ballfirst/edges/mail-by-smtp';
 import { mailToFolder } from '@ballfirst/edges/mail-to-folder';
 import { clockFromFile, systemClock } from '@ballfirst/edges/system-clock';
@@ -11,7 +11,7 @@ import type { ApiEnv } from './env.ts';
 export const openResources = (env: ApiEnv, log: Log): Resources => ({
   db: openDatabase({ url: env.databaseUrl, poolSize: 12, applicationName: 'ballfirst-api' }),
   clock: env.clockOffsetFile ? clockFromFile(env.clockOffsetFile) : systemClock,
-  blobs: blobsOnDisk(env.mediaFolder),
+  blobs: blobsAt({ folder: env.mediaFolder, mediaUrl: env.mediaUrl }),
   mailer: env.smtpUrl ? mailBySmtp(env.smtpUrl) : mailToFolder(env.mailFolder),
   log,
   publicUrl: env.publicUrl,

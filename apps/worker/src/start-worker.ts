@@ -1,5 +1,5 @@
 import { openDatabase } from '@ballfirst/db/database';
-import { blobsOnDisk } from '@ballfirst/edges/blobs-on-disk';
+import { blobsAt } from '@ballfirst/edges/blobs-at';
 import { mailBySmtp } from '@ballfirst/edges/mail-by-smtp';
 import { mailToFolder } from '@ballfirst/edges/mail-to-folder';
 import { clockFromFile, systemClock } from '@ballfirst/edges/system-clock';
@@ -20,7 +20,7 @@ export const startWorker = async (env: Env, log: Log): Promise<RunningWorker> =>
   const resources: Resources = {
     db,
     clock: env.CLOCK_OFFSET_FILE ? clockFromFile(env.CLOCK_OFFSET_FILE) : systemClock,
-    blobs: blobsOnDisk(env.MEDIA_FOLDER),
+    blobs: blobsAt({ folder: env.MEDIA_FOLDER, mediaUrl: env.MEDIA_URL }),
     mailer: env.SMTP_URL ? mailBySmtp(env.SMTP_URL) : mailToFolder(env.MAIL_FOLDER),
     log,
     publicUrl: env.PUBLIC_URL,

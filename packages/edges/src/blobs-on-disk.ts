@@ -18,6 +18,12 @@ export const blobsOnDisk = (folder: string): Blobs => {
   const localPath = (key: string): string => pathUnder(root, key);
   return {
     localPath,
+    settle: async (key) => {
+      // What is worked on here is the store; its name outlasts a loss of power once the folder is synced.
+      await syncFolder(path.dirname(localPath(key)));
+    },
+    fetch: async (key) => localPath(key),
+    release: async () => undefined,
     put: async (key, bytes) => {
       const target = localPath(key);
       const parent = path.dirname(target);

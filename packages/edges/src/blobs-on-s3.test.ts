@@ -1,3 +1,6 @@
+import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
 import { buffer } from 'node:stream/consumers';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { blobsOnS3 } from './blobs-on-s3.ts';
@@ -6,12 +9,17 @@ import { openS3Server, type S3Server } from './testing/s3-server.ts';
 import { signatureOf } from './testing/s3-signature.ts';
 
 let server: S3Server;
+let folder = '';
 beforeAll(async () => {
+  folder = await mkdtemp(path.join(tmpdir(), 'ballfirst-s3-'));
   server = await openS3Server();
 });
-afterAll(() => server.close());
+afterAll(async () => {
+  await server.close();
+  await rm(folder, { recursive: true });
+});
 
-const store = () => blobsOnS3(s3AddressOf(server.url));
+const store = () => blobsOnS3(s3AddressOf(server.url), folder);
 const bytes = (text: string) => new TextEncoder().encode(text);
 
 it('keeps what was put, replaces it, and gives any part of it', async () => {
@@ -34,6 +42,27 @@ it('says null for what is not there, and removes twice without complaint', async
   await expect(blobs.read('a1/x')).rejects.toMatchObject({ code: 'ENOENT' });
 });
 
+it('settles a file that was worked on here, brings it back elsewhere, and lets copies go', async () => {
+  const here = store();
+  const file = here.localPath('a1/clips/c2/original.mp4');
+  await mkdir(path.dirname(file), { recursive: true });
+  const content = Buffer.alloc(3_000_000, 'swing');
+  await writeFile(file, content);
+  server.failNext(1);
+  await here.settle('a1/clips/c2/original.mp4');
+  expect(server.files.get('a1/clips/c2/original.mp4')?.equals(content)).toBe(true);
+  await here.release('a1/clips/c2/original.mp4');
+  expect(await readdir(path.dirname(file))).toEqual([]);
+
+  const elsewhere = blobsOnS3(s3AddressOf(server.url), path.join(folder, 'another-machine'));
+  const fetched = await elsewhere.fetch('a1/clips/c2/original.mp4');
+  expect((await readFile(fetched)).equals(content)).toBe(true);
+  await elsewhere.remove('a1/clips/c2/original.mp4');
+  expect(await readdir(path.dirname(fetched))).toEqual([]);
+  await expect(elsewhere.fetch('a1/clips/c2/original.mp4')).rejects.toMatchObject({ code: 'ENOENT' });
+  expect(await readdir(path.dirname(fetched))).toEqual([]);
+});
+
 it('tries again when the store is busy, and says so when it stays busy', async () => {
   const blobs = store();
   server.failNext(2);
@@ -45,7 +74,7 @@ it('tries again when the store is busy, and says so when it stays busy', async (
 });
 
 it('is refused with a wrong secret, and the refusal does not show it', async () => {
-  const wrong = blobsOnS3({ ...s3AddressOf(server.url), secretAccessKey: 'open-sesame' });
+  const wrong = blobsOnS3({ ...s3AddressOf(server.url), secretAccessKey: 'open-sesame' }, folder);
   await expect(wrong.put('a1/y', bytes('y'))).rejects.toThrow('403 SignatureDoesNotMatch');
   await expect(wrong.put('a1/y', bytes('y'))).rejects.not.toThrow('open-sesame');
 });

@@ -37,7 +37,8 @@ export const sendToS3 = async (at: S3Address, it: S3Request): Promise<IncomingMe
     try {
       const answer = await sendOnce(at, it);
       if (left === 0 || !passing.has(answer.statusCode ?? 0)) return answer;
-      answer.resume();
+      // With its connection: a body may still be on its way to a store that has said no.
+      answer.destroy();
     } catch (error) {
       if (left === 0) throw error;
     }
@@ -67,6 +68,7 @@ const sendOnce = async (at: S3Address, it: S3Request): Promise<IncomingMessage> 
     const bytes = it.body?.bytes();
     if (!(bytes instanceof Stream)) return void request.end(bytes);
     bytes.on('error', (error) => request.destroy(error));
+    request.on('close', () => bytes.destroy());
     bytes.pipe(request);
   });
 };

@@ -12,8 +12,14 @@ export type Blobs = {
   /** A stream of bytes `start..end` inclusive. */
   read(key: string, range?: { start: number; end: number }): Promise<NodeJS.ReadableStream>;
   remove(key: string): Promise<void>;
-  /** A path on this machine for tools that need a file; null where the store is remote. */
+  /** Where a file of this key is worked on, on this machine. On disk that is the store itself. */
   localPath(key: string): string;
+  /** Makes what lies at the local path durable in the store; where the store is elsewhere, a copy stays here. */
+  settle(key: string): Promise<void>;
+  /** Brings a file to its local path, for tools that need one. */
+  fetch(key: string): Promise<string>;
+  /** Lets the local copy go where the store is elsewhere. */
+  release(key: string): Promise<void>;
 };
 
 export type Letter = {

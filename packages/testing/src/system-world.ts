@@ -52,6 +52,9 @@ export const systemWorld = (db: Database, now: Date): SystemWorld => {
             files.delete(key);
           },
           localPath: (key) => `/nowhere/${key}`,
+          settle: async () => undefined,
+          fetch: async (key) => `/nowhere/${key}`,
+          release: async () => undefined,
         },
         mailer: {
           send: async (letter) => {

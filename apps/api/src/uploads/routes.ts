@@ -43,12 +43,19 @@ export const uploadRoutes = async (
   };
   const pathOf = (upload: Upload): string => blobs.localPath(upload.key);
 
+  /** The last byte is here: the file goes to the store before anybody is told that it is there. */
+  const arrive = async (ctx: Context, upload: Upload): Promise<void> => {
+    if (upload.status === 'uploading') await blobs.settle(upload.key);
+    await finishClip({ ctx, input: { clipId: upload.clipId } });
+    await blobs.release(upload.key);
+  };
+
   /** The true offset; a file that is whole though nobody noted it (the process ended just then) is noted now. */
   const offsetNow = async (ctx: Context, upload: Upload): Promise<number> => {
     if (upload.status !== 'uploading') return upload.lengthBytes;
     const file = await openFile(pathOf(upload));
     const offset = await bytesOnDisk(file).finally(() => file.close());
-    if (offset === upload.lengthBytes) await finishClip({ ctx, input: { clipId: upload.clipId } });
+    if (offset === upload.lengthBytes) await arrive(ctx, upload);
     return offset;
   };
 
@@ -68,7 +75,7 @@ export const uploadRoutes = async (
         upload.status === 'uploading'
           ? await takeChunk(request, chunk, { locks, pace, openFile })
           : upload.lengthBytes;
-      if (reached === upload.lengthBytes) await finishClip({ ctx, input: { clipId: upload.clipId } });
+      if (reached === upload.lengthBytes) await arrive(ctx, upload);
       reply.header('upload-offset', reached);
     } catch (error) {
       reply.header('upload-offset', await offsetNow(ctx, upload).catch(() => offset));

@@ -1,6 +1,5 @@
 import { rename, rm } from 'node:fs/promises';
 import path from 'node:path';
-import { syncFolder } from '@ballfirst/edges/sync-folder';
 import { PreparingCrashed, prepareInChild } from '@ballfirst/media/child';
 import type { PreparedClip } from '@ballfirst/media/prepare';
 import { beginPreparing } from '@ballfirst/services/clips/begin-preparing';
@@ -25,7 +24,7 @@ export const prepareClip = eventJob({
     const begun = await beginPreparing({ ctx, input: { clipId } });
     if (begun === null) return;
     const of = { academyId: event.academyId, clipId };
-    const source = resources.blobs.localPath(originalKey(of));
+    const source = await resources.blobs.fetch(originalKey(of));
     const outFolder = path.join(path.dirname(source), `work-${begun.fence}`);
     try {
       const outcome = await work(ctx, { clipId, fence: begun.fence, source, outFolder, signal });
@@ -92,9 +91,15 @@ const keep = async (
   outFolder: string,
 ): Promise<void> => {
   const { blobs } = ctx.resources;
-  await rename(path.join(outFolder, 'frames.json'), blobs.localPath(framesKey(of)));
-  await rename(path.join(outFolder, 'poster.jpg'), blobs.localPath(posterKey(of)));
-  await rename(path.join(outFolder, 'rendition.mp4'), blobs.localPath(renditionKey(of)));
-  // The row will say that they are there: their names must outlast a loss of power before it does.
-  await syncFolder(path.dirname(blobs.localPath(renditionKey(of))));
+  const files = [
+    ['frames.json', framesKey(of)],
+    ['poster.jpg', posterKey(of)],
+    ['rendition.mp4', renditionKey(of)],
+  ] as const;
+  for (const [name, key] of files) await rename(path.join(outFolder, name), blobs.localPath(key));
+  // The row will say that they are there: they must outlast a loss of power before it does.
+  for (const [, key] of files) {
+    await blobs.settle(key);
+    await blobs.release(key);
+  }
 };
