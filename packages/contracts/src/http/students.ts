@@ -135,6 +135,19 @@ export const readTrials = operation({
   reply: z.object({
     items: z.array(TrialRow),
     next: Cursor.nullable(),
+    /** Of all begun trials, with leaving and lapsing as other ends and open ones censored; null before the first end. */
+    incidence: z
+      .object({
+        trials: z.number().int(),
+        open: z.number().int(),
+        share: z.number(),
+        low: z.number(),
+        high: z.number(),
+        steps: z.array(
+          z.object({ day: z.number().int(), share: z.number(), low: z.number(), high: z.number() }),
+        ),
+      })
+      .nullable(),
     matured: z.object({
       trials: z.number().int(),
       paid: z.number().int(),

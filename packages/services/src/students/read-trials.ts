@@ -6,6 +6,7 @@ import { inTransaction } from '../in-transaction.ts';
 import { pageOf, placeOf } from '../keyset.ts';
 import type { Call, Reply } from '../operation-types.ts';
 import { maturedTrials } from './matured-trials.ts';
+import { trialIncidenceOf } from './trial-incidence-of.ts';
 import { trialInclude, trialRowOf } from './trial-row-of.ts';
 
 /** Stands in a cursor for a trial that has not started: they come last. */
@@ -44,6 +45,7 @@ export const readTrials = async ({ ctx, input }: Call<'readTrials'>): Promise<Re
     return {
       items: page.items.map((row) => trialRowOf(row, terms, now)),
       next: page.next,
+      incidence: await trialIncidenceOf(tx, ctx),
       matured: await maturedTrials(tx, ctx),
     };
   });

@@ -4,6 +4,7 @@ import { readPage } from '../../../http/read-page.ts';
 import { Further } from '../../../paging/further.tsx';
 import { pagePath } from '../../../paging/page-path.ts';
 import { trialsWords } from '../../../words/trials.ts';
+import { IncidenceLine } from './_components/incidence.tsx';
 import { Matured } from './_components/matured.tsx';
 import { Trials } from './_components/trials.tsx';
 
@@ -24,6 +25,7 @@ export default async function Page({ searchParams }: { searchParams: Promise<{ a
       </div>
       <Trials key={path} first={page.items} />
       <Further words={trialsWords} after={after} next={page.next} pathOf={pathOf} />
+      <IncidenceLine incidence={page.incidence} />
       <Matured matured={page.matured} />
     </main>
   );
