@@ -180,6 +180,7 @@ describe('open trials', () => {
     expect(await readTrials({ ctx, input: { limit: 50 } })).toEqual({
       items: [],
       next: null,
+      incidence: null,
       matured: { trials: 0, paid: 0, share: null, low: null, high: null },
     });
     await expect(readTrials({ ctx: actingStaff(world, coach), input: { limit: 50 } })).rejects.toMatchObject({
