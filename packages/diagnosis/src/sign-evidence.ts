@@ -11,11 +11,15 @@ const limit = Math.log(20);
 /** Spread between players where a sign states none. Common practice, no source. */
 const usualSd: Readonly<Record<Unit, number>> = { mm: 20, percent: 5, deg: 5, ratio: 0.4 };
 
-const pastEdge = (sign: Sign, reading: Reading): number | null => {
-  const direction = sign.direction ?? 'above';
-  const edge = sign.edge ?? (direction === 'above' ? reading.band?.high : reading.band?.low) ?? null;
-  if (edge === null) return null;
-  return direction === 'above' ? reading.value - edge : edge - reading.value;
+/** How far past the edge in the sign's direction; past the nearer edge where either counts. */
+const pastEdge = ({ direction = 'above', edge }: Sign, { value, band }: Reading): number | null => {
+  const high = edge ?? band?.high ?? null;
+  const low = edge ?? band?.low ?? null;
+  const over = high === null ? null : value - high;
+  const under = low === null ? null : low - value;
+  if (direction === 'above') return over;
+  if (direction === 'below') return under;
+  return over === null || under === null ? (over ?? under) : Math.max(over, under);
 };
 
 /**
@@ -37,5 +41,6 @@ export function signEvidence(sign: Sign, { readings, answers }: Known): Evidence
   const { sensitivity, specificity } = sign;
   const sd = sign.sd ?? usualSd[reading.unit];
   const logRatio = gradedSignLogRatio({ past, u: reading.u, sd, sensitivity, specificity });
-  return { sign, logRatio: clip(logRatio, -limit, limit), reading, answer: null };
+  const atMost = sign.ratioAtMost === undefined ? limit : Math.min(limit, Math.log(sign.ratioAtMost));
+  return { sign, logRatio: clip(logRatio, -limit, atMost), reading, answer: null };
 }

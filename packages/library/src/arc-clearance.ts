@@ -6,9 +6,12 @@ const rigid: ReadonlySet<StationObject['what']> = new Set(['stick']);
 
 export const isRigid = (object: StationObject): boolean => rigid.has(object.what);
 
+/** Higher than this it stands upright: soft or not, it is kept out of the club's way. Common practice, no source. */
+export const uprightMm = 500;
+
 /**
- * The shortest distance in mm between an object lying on the ground and the path of the clubhead: a circle of radius
- * 1300 mm in a plane 62 deg steep, lowest at the ball. Height above ground counts: a stick between the feet is far away.
+ * The shortest distance in mm between an object on the ground and the path of the clubhead: a circle of radius 1300 mm in
+ * a plane 62 deg steep, lowest at the ball. Height above ground counts: a stick between the feet is far away.
  *
  * @see common practice for radius and plane; the rest is geometry
  */
@@ -27,7 +30,8 @@ export const arcClearanceMm = (object: StationObject): number => {
     const across = -clubX * Math.sin(turn) + clubY * Math.cos(turn);
     const overAlong = Math.max(0, Math.abs(along) - object.lengthMm / 2);
     const overAcross = Math.max(0, Math.abs(across) - object.widthMm / 2);
-    nearestMm = Math.min(nearestMm, Math.hypot(overAlong, overAcross, rise * Math.sin(plane)));
+    const over = Math.max(0, rise * Math.sin(plane) - (object.heightMm ?? 0));
+    nearestMm = Math.min(nearestMm, Math.hypot(overAlong, overAcross, over));
   }
   return nearestMm;
 };

@@ -25,6 +25,50 @@ export const firmMatSentence =
 export const ceilingSentence =
   'Indoors: a ceiling of 3 m at least, nothing to break within reach, hip-high at most and slowly.';
 
+export const askFirstSentence =
+  'If you are pregnant, have brittle bones, a heart condition or a replaced joint, ask your doctor before you begin.';
+
+export const slowSentence = 'Slow swings only. Never at full speed, never against anything hard.';
+
+export const wristSentence = 'Stop at once if a wrist or an elbow hurts, and leave the drill out that day.';
+
+export const standSafelySentence =
+  'If you do not stand safely on one foot, leave both feet flat and only feel the weight.';
+
+export const easyTurnSentence = 'Turn only as far as is easy. Nothing is pulled, held or forced.';
+
+export const freeHeadSentence =
+  'Let the head turn with you after the ball. It is never pressed or held still by force.';
+
+export const levelGroundSentence = 'Only on dry ground where your shoes do not slip.';
+
+export const bounceSentence = 'Hard balls never towards a wall or anything hard within 3 m: they come back.';
+
+/** Every sentence a built-in drill may carry beside its own. */
+export const cautionSentences: readonly string[] = [
+  ...everyDrill,
+  warmUpSentence,
+  softOnlySentence,
+  firmMatSentence,
+  ceilingSentence,
+  askFirstSentence,
+  slowSentence,
+  wristSentence,
+  standSafelySentence,
+  easyTurnSentence,
+  freeHeadSentence,
+  levelGroundSentence,
+  bounceSentence,
+];
+
+/** For a drill with swings: warming up, mats, ceilings. */
+export const swingCautions: readonly string[] = [
+  ...everyDrill,
+  warmUpSentence,
+  firmMatSentence,
+  ceilingSentence,
+];
+
 /** Shown when an entry or a swing reports pain that is new or worse. */
 export const painHoldSentence =
   'Your practice is on hold, because you told us of a pain. Please see a doctor or physiotherapist before you swing again; your coach has been told. With chest pain, fainting, numbness, weakness in the legs or a blow to the head, call the emergency services now.';

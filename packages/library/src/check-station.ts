@@ -1,4 +1,4 @@
-import { arcClearanceMm, isRigid } from './arc-clearance.ts';
+import { arcClearanceMm, isRigid, uprightMm } from './arc-clearance.ts';
 import { arcHeightBehindMm } from './arc-height.ts';
 import { equipment, obstacleHeightsMm, rigidClearanceMm, towelClearanceMm } from './constants.ts';
 import type { Drill, Station, StationObject } from './types.ts';
@@ -23,6 +23,9 @@ export const checkStation = (station: Station, drill: Drill): readonly string[] 
     if (!(object.lengthMm > 0 && object.widthMm > 0)) problems.push(`${at}: "${object.label}" has no size`);
     if (isRigid(object) && arcClearanceMm(object) < rigidClearanceMm) {
       problems.push(`${at}: rigid "${object.label}" lies within 30 cm of the club's path`);
+    }
+    if ((object.heightMm ?? 0) > uprightMm && arcClearanceMm(object) < rigidClearanceMm) {
+      problems.push(`${at}: upright "${object.label}" stands within 30 cm of the club's path`);
     }
     if (inTheWayOfSound(object)) problems.push(`${at}: a sound swing would touch "${object.label}"`);
     if (object.what === 'ball' && (object.xMm !== 0 || object.yMm !== 0)) {

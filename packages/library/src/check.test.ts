@@ -1,11 +1,15 @@
 import { isMeasurementKey } from '@ballfirst/swing/measurement-names';
 import { describe, expect, it } from 'vitest';
 import { arcClearanceMm } from './arc-clearance.ts';
+import { arcHeightBehindMm } from './arc-height.ts';
 import { bands } from './bands.ts';
 import { causeById, causes } from './causes.ts';
 import { builtIn, checkLibrary } from './check.ts';
+import { ballDiameterMm } from './constants.ts';
 import { drillById, drills } from './drills.ts';
-import type { Cause, Drill, Station, StationObject } from './types.ts';
+import { observationsFor } from './observations-for.ts';
+import { type Cause, type Drill, faults, type Station, type StationObject } from './types.ts';
+import { unseenIn } from './unseen-in.ts';
 
 const problemsWith = (change: (drill: Drill) => Partial<Drill>, id = 'line-brush'): readonly string[] =>
   checkLibrary({
@@ -48,6 +52,45 @@ describe('the built-in library', () => {
       for (const drill of cause.drills) expect(drillById(drill).id).toBe(drill);
     },
   );
+  it('has every cause, each with two drills, or one and a check', () => {
+    expect(causes.length).toBe(38);
+    for (const { id, drills: asked, check } of causes) {
+      expect([id, asked.length >= 2 || (asked.length === 1 && check !== undefined)]).toEqual([id, true]);
+    }
+  });
+  it('gives every fault a leading cause that its own view can show', () => {
+    for (const fault of faults) {
+      const heaviest = Math.max(...causes.map(({ brings }) => brings[fault] ?? 0));
+      const leading = causes.filter(({ brings }) => brings[fault] === heaviest);
+      expect([fault, leading.some(({ signs }) => signs.length > 0)]).toEqual([fault, true]);
+    }
+  });
+  it('keeps the fence away from a sound swing at all three distances, and juniors and seniors off the closest', () => {
+    const levels = drillById('ball-fence').exaggerations;
+    expect(levels.map(({ obstacle }) => obstacle?.behindMm)).toEqual([345, 303, 260]);
+    expect(levels[2]?.notFor).toEqual(['junior', 'senior']);
+    for (const { obstacle } of levels) {
+      expect(arcHeightBehindMm(obstacle?.behindMm ?? 0)).toBeGreaterThan(ballDiameterMm);
+    }
+  });
+  it('says of a cause what a view cannot show', () => {
+    expect(unseenIn(causeById('out-to-in'), 'face-on')).toMatch(/from behind/);
+    expect(unseenIn(causeById('out-to-in'), 'down-the-line')).toBeNull();
+    expect(unseenIn(causeById('grip-tension'), 'face-on')).toMatch(/ask/);
+  });
+  it('asks for six taps at most, the same for the same miss', () => {
+    for (const fault of faults) {
+      for (const view of ['face-on', 'down-the-line'] as const) {
+        const keys = observationsFor(fault, view).map(({ key }) => key);
+        expect(keys.length).toBeLessThanOrEqual(6);
+        expect(new Set(keys).size).toBe(keys.length);
+      }
+    }
+    expect(observationsFor('fat', 'face-on').map(({ key }) => key)).toContain('clubhead-in-line-early');
+  });
+  it('still reads a programme that was given under a former name', () => {
+    expect(drillById('past-the-line').id).toBe('past-the-stick');
+  });
   it('reads only what can be measured', () => {
     const keys = [
       ...bands.map((band) => band.key),
@@ -76,6 +119,22 @@ describe('a broken copy is refused', () => {
     ['too many balls', { ballsAtMost: 200 }, /more than 90/],
     ['words of coaches', { feel: 'Weight on the lead foot.' }, /lead or trail/],
     ['no over-correction', { overCorrection: ' ' }, /over-correction/],
+    ['a caution nobody wrote', { cautions: ['Take care.'] }, /unknown caution/],
+    ['a moment by number', { purpose: 'Stops at P6.' }, /a code/],
+    ['initials', { purpose: 'Moves the COM.' }, /a code/],
+    ['an id', { purpose: 'Mends hang-back.' }, /a code/],
+    ['a cue about the body', { feel: 'Your hips go first.' }, /cue about the body/],
+    ['no exaggeration', { exaggerations: [] }, /no exaggeration/],
+    ['no cause', { causes: [] }, /mends no cause/],
+    [
+      'a fence too close',
+      {
+        exaggerations: [
+          { level: 'strong', how: 'x', setting: 'x', obstacle: { behindMm: 220, heightMm: 43 } },
+        ],
+      },
+      /sound swing would touch/,
+    ],
   ])('%s', (_, change, problem) => {
     expect(problemsWith(() => change).join()).toMatch(problem);
   });
@@ -95,11 +154,21 @@ describe('a broken copy is refused', () => {
     expect(problemsWithStation({ objects: [{ ...stick(-300, 0), what: 'towel' }] }).join()).toMatch(/towel/);
     const closeFence = { ...stick(-220, 0), what: 'soft-ball' as const, lengthMm: 43, widthMm: 43 };
     expect(problemsWithStation({ objects: [closeFence] }).join()).toMatch(/sound swing/);
+    const post = { ...stick(-200, -100), what: 'cushion' as const, lengthMm: 50, heightMm: 900 };
+    expect(problemsWithStation({ objects: [post] }).join()).toMatch(/upright/);
   });
   it('a cause that leads nowhere, to itself or to no drill', () => {
     expect(problemsWithCause({ leadsTo: { 'bad-luck': 0.5 } }).join()).toMatch(/unknown cause/);
     expect(problemsWithCause({ drills: ['dig-a-hole'] }).join()).toMatch(/unknown drill/);
     expect(problemsWithCause({ signs: [] }).join()).toMatch(/no signs/);
+    expect(problemsWithCause({ unseen: {} }).join()).toMatch(/no sign down-the-line/);
+    expect(problemsWithCause({ drills: ['line-brush'] }).join()).toMatch(/fewer than two/);
+    expect(problemsWithCause({ drills: ['line-brush', 'line-brush'] }).join()).toMatch(/twice/);
+    expect(
+      checkLibrary({ ...builtIn, causes: causes.filter(({ id }) => id !== 'tee-too-high') }).map(
+        ({ problem }) => problem,
+      ),
+    ).toEqual(expect.arrayContaining(['is no sign of any cause', 'is asked for by no cause']));
     expect(
       checkLibrary({
         ...builtIn,

@@ -1,8 +1,10 @@
 import { bands } from './bands.ts';
 import { causes } from './causes.ts';
+import { cautionSentences } from './cautions.ts';
+import { checkBand } from './check-band.ts';
 import { checkCause } from './check-cause.ts';
 import { checkDrill } from './check-drill.ts';
-import { sidesInWords, wordsOfCause, wordsOfDrill } from './check-words.ts';
+import { bodyInCue, codesInWords, sidesInWords, wordsOfCause, wordsOfDrill } from './check-words.ts';
 import { drills } from './drills.ts';
 import { observations } from './observations.ts';
 import type { BandRow, Cause, Drill, Observation } from './types.ts';
@@ -12,10 +14,18 @@ export type LibraryContent = {
   readonly observations: readonly Observation[];
   readonly bands: readonly BandRow[];
   readonly drills: readonly Drill[];
+  /** Sentences of safety that a drill may carry. */
+  readonly cautions: readonly string[];
 };
 
 /** The built-in library as one piece. */
-export const builtIn: LibraryContent = { causes, observations, bands, drills };
+export const builtIn: LibraryContent = {
+  causes,
+  observations,
+  bands,
+  drills,
+  cautions: cautionSentences,
+};
 
 /** Where the problem is (an id) and what it is. */
 export type LibraryProblem = { readonly where: string; readonly problem: string };
@@ -34,6 +44,24 @@ const loops = (all: readonly Cause[]): readonly string[] => {
   return all.filter((cause) => reaches(cause.id, cause.id, new Set())).map((cause) => cause.id);
 };
 
+/** What nothing asks for: it would never be seen. */
+const orphans = ({
+  causes: all,
+  drills: exercises,
+  observations: taps,
+}: LibraryContent): readonly LibraryProblem[] => {
+  const asked = new Set(all.flatMap(({ signs }) => signs.map(({ key }) => key)));
+  const used = new Set(all.flatMap((cause) => cause.drills));
+  return [
+    ...taps
+      .filter(({ key }) => !asked.has(key))
+      .map(({ key }) => ({ where: key, problem: 'is no sign of any cause' })),
+    ...exercises
+      .filter(({ id }) => !used.has(id))
+      .map(({ id }) => ({ where: id, problem: 'is asked for by no cause' })),
+  ];
+};
+
 /** Everything wrong with a library; an empty list is a sound one. An academy's own copies pass through here too. */
 export const checkLibrary = (content: LibraryContent = builtIn): readonly LibraryProblem[] => {
   const causesById = new Map(content.causes.map((cause) => [cause.id, cause]));
@@ -43,36 +71,39 @@ export const checkLibrary = (content: LibraryContent = builtIn): readonly Librar
     observationKeys: new Set(content.observations.map((observation) => observation.key)),
     bandKeys: new Set(content.bands.map((band) => band.key)),
   };
-  const found: LibraryProblem[] = [];
+  const cautions = new Set(content.cautions);
+  const ids = [...content.causes, ...content.drills].map(({ id }) => id).filter((id) => id.includes('-'));
+  const found: LibraryProblem[] = [...orphans(content)];
   const add = (where: string, problems: readonly string[]): void => {
     found.push(...problems.map((problem) => ({ where, problem })));
   };
+  const addWords = (where: string, words: readonly string[]): void => {
+    add(
+      where,
+      sidesInWords(words).map((one) => `says lead or trail to a student: ${one}`),
+    );
+    add(
+      where,
+      codesInWords(words, ids).map((one) => `has a code in: ${one}`),
+    );
+  };
   for (const cause of content.causes) {
     add(cause.id, checkCause(cause, shelf));
-    add(
-      cause.id,
-      sidesInWords(wordsOfCause(cause)).map((words) => `says lead or trail to a student: ${words}`),
-    );
+    addWords(cause.id, wordsOfCause(cause));
   }
   for (const drill of content.drills) {
-    add(drill.id, checkDrill(drill, causesById));
-    add(
-      drill.id,
-      sidesInWords(wordsOfDrill(drill)).map((words) => `says lead or trail to a student: ${words}`),
-    );
+    add(drill.id, checkDrill(drill, causesById, cautions));
+    addWords(drill.id, wordsOfDrill(drill));
+    if (bodyInCue(drill.feel)) add(drill.id, ['gives a cue about the body']);
   }
-  for (const band of content.bands) {
-    if (band.low === null && band.high === null) add(band.key, ['is a band without an edge']);
-    if (band.low !== null && band.high !== null && band.low >= band.high)
-      add(band.key, ['is a band upside down']);
-  }
+  add('bands', content.bands.flatMap(checkBand));
   add(
     'causes',
-    twice([...content.causes.map(({ id }) => id)]).map((id) => `"${id}" stands twice`),
+    twice(content.causes.map(({ id }) => id)).map((id) => `"${id}" stands twice`),
   );
   add(
     'drills',
-    twice([...content.drills.map(({ id }) => id)]).map((id) => `"${id}" stands twice`),
+    twice(content.drills.map(({ id }) => id)).map((id) => `"${id}" stands twice`),
   );
   add(
     'causes',

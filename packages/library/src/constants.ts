@@ -38,7 +38,26 @@ export const equipment = {
   tape: 'masking tape',
   rug: 'a rug or an old piece of carpet',
   mirror: 'a tall mirror or your phone on a stand',
+  cushion: 'a cushion, a headcover or a rolled towel',
+  bag: 'your golf bag or a soft, padded chair',
+  stick: 'two sticks or two spare clubs, laid flat',
+  tees: 'a few tees',
+  pen: 'face tape or a dry-wipe pen',
+  phone: 'your phone, to film or to count',
+  slope: 'a gentle slope, no steeper than a wheelchair ramp',
 } as const;
 export type EquipmentId = keyof typeof equipment;
 /** What every student is taken to have when nothing else is known. */
-export const usualEquipment: readonly EquipmentId[] = ['club', 'balls', 'towel', 'tape', 'rug', 'mirror'];
+export const usualEquipment: readonly EquipmentId[] = [
+  'club',
+  'balls',
+  'towel',
+  'tape',
+  'rug',
+  'mirror',
+  'cushion',
+  'bag',
+  'stick',
+  'tees',
+  'phone',
+];

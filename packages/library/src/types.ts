@@ -18,6 +18,16 @@ export const faults = [
 /** What goes wrong at the ball: the symptom. */
 export type FaultId = (typeof faults)[number];
 
+/** Balls that never repeat: no outcome of one ball, but of a set. */
+export const scatters = ['low-point-scatter', 'face-scatter'] as const;
+export type ScatterId = (typeof scatters)[number];
+
+/** What a cause may bring about. */
+export type SymptomId = FaultId | ScatterId;
+
+/** Where a camera may stand. */
+export type CameraView = 'face-on' | 'down-the-line';
+
 /** What a ten-ball tally counts. */
 export const outcomes = ['solid', 'fat', 'thin', 'topped', 'heel', 'toe', 'shank', 'sky'] as const;
 export type Outcome = (typeof outcomes)[number];
@@ -29,18 +39,20 @@ export type SetUpTick = 'grip' | 'handle' | 'hips' | 'ball';
 /**
  * A sign of a cause. A measured sign reads measurement `key` past `edge` in `direction` (same unit as the measurement),
  * with between-player SD `sd`; an observed sign is tapped yes/no. `shares` names the marks that several signs have in common.
- * A measured sign without `edge` is read past the band's own edge for that club and length (low for below, high for above).
+ * A measured sign without `edge` is read past the band's own edge for that club and length (low for below, high for above,
+ * the nearer of both for outside). `ratioAtMost`: it only supports, and never speaks more than so many times for its cause.
  */
 export type Sign = {
   readonly kind: 'measured' | 'observed';
   readonly key: string;
-  readonly view: 'face-on' | 'down-the-line' | 'either';
+  readonly view: CameraView | 'either';
   readonly sensitivity: number;
   readonly specificity: number;
   readonly edge?: number;
-  readonly direction?: 'above' | 'below';
+  readonly direction?: 'above' | 'below' | 'outside';
   readonly sd?: number;
   readonly shares?: string;
+  readonly ratioAtMost?: number;
   readonly source: string;
 };
 
@@ -49,30 +61,42 @@ export type Cause = {
   readonly name: string;
   readonly group: CauseGroup;
   readonly tick?: SetUpTick;
-  /** Weight 3, 2 or 1 by fault it may bring about. */
-  readonly brings: Readonly<Partial<Record<FaultId, 1 | 2 | 3>>>;
+  /** Weight 3, 2 or 1 by what it may bring about. */
+  readonly brings: Readonly<Partial<Record<SymptomId, 1 | 2 | 3>>>;
   readonly baseRate: number;
   readonly signs: readonly Sign[];
+  /** Views that cannot show it, with a sentence for the coach: what to film or ask instead. */
+  readonly unseen: Readonly<Partial<Record<CameraView, string>>>;
   /** Downstream causes it may bring, with probability. */
   readonly leadsTo: Readonly<Record<string, number>>;
   readonly trainability: number;
   /** Plain sentence for a student; `{lead}` and `{trail}` become left or right. */
   readonly forStudent: string;
+  /** In order of preference. */
   readonly drills: readonly string[];
+  /** What else to arrange, where a drill alone cannot mend it: a sentence for a student. */
+  readonly check?: string;
   readonly source: string;
 };
 
 export type Observation = {
   readonly key: string;
   readonly question: string;
-  readonly view: 'face-on' | 'down-the-line' | 'either';
+  readonly view: CameraView | 'either';
 };
 
-/** A band by measurement, club group, hand-independent; first match wins. */
+export type Sex = 'woman' | 'man';
+export type Level = 'beginner' | 'club' | 'skilled';
+
+/** A band by measurement, club, swing length and view, the same for either hand; the first match wins. */
 export type BandRow = {
   readonly key: string;
   readonly clubs: readonly string[] | 'any';
   readonly lengths: readonly string[] | 'any';
+  /** Only in these views, for these players; absent: all. */
+  readonly views?: readonly CameraView[];
+  readonly sexes?: readonly Sex[];
+  readonly levels?: readonly Level[];
   readonly low: number | null;
   readonly high: number | null;
   readonly label: 'verified' | 'second-hand' | 'derived' | 'common practice' | 'from memory';
@@ -105,6 +129,8 @@ export type StationObject = {
   readonly lengthMm: number;
   readonly widthMm: number;
   readonly rotationDeg: number;
+  /** How high it stands; absent: it lies flat. */
+  readonly heightMm?: number;
   readonly label: string;
 };
 export type Station = {
@@ -150,12 +176,16 @@ export type PainId = (typeof pains)[number];
 
 export type AgeGroup = 'adult' | 'junior' | 'senior';
 
-/** How far a drill overdoes the move; `setting` is the figure, `notFor` the players who stay milder. */
+/**
+ * How far a drill overdoes the move; `setting` is the figure, `notFor` the players who stay milder. `obstacle`: what the
+ * club has to pass over, so far behind the ball and so high.
+ */
 export type ExaggerationLevel = {
   readonly level: Exaggeration;
   readonly how: string;
   readonly setting: string;
   readonly notFor?: readonly AgeGroup[];
+  readonly obstacle?: { readonly behindMm: number; readonly heightMm: number };
 };
 
 export type Drill = {

@@ -73,7 +73,7 @@ describe('nextRung', () => {
     });
   });
   it('counts a filmed rung only on film', () => {
-    const filmed = drillById('past-the-line').ladder;
+    const filmed = drillById('past-the-stick').ladder;
     expect(nextRung([entry('hip-high', 9)], filmed, 'hip-high').words).toMatch(/film/);
     expect(nextRung([entry('hip-high', 9, { filmed: true })], filmed, 'hip-high').verdict).toBe('passed');
   });

@@ -44,7 +44,9 @@ describe('chooseProgramme', () => {
   });
   it('takes a drill the student has the things for', () => {
     const thrown: LikelyCause = { id: 'thrown-early', probability: 0.7, weight: 3 };
-    expect(chooseProgramme({ rankedCauses: [thrown], means, library }).drillId).toBe('flat-towel');
+    expect(chooseProgramme({ rankedCauses: [thrown], means, library }).drillId).toBe('pump');
+    const noPhone: Means = { ...means, equipment: ['club', 'balls', 'towel'] };
+    expect(chooseProgramme({ rankedCauses: [thrown], means: noPhone, library }).drillId).toBe('flat-towel');
     const withBalls: Means = { ...means, equipment: ['club', 'balls', 'soft-balls'] };
     expect(chooseProgramme({ rankedCauses: [thrown], means: withBalls, library }).drillId).toBe('ball-fence');
   });

@@ -1,4 +1,4 @@
-import { drillById } from '@ballfirst/library/drills';
+import { drillById, drills } from '@ballfirst/library/drills';
 import { expect, it } from 'vitest';
 import { centimetres, stationDistances } from './station-distances.ts';
 import { placeLabels } from './station-labels.ts';
@@ -39,23 +39,20 @@ it('turns from the target line towards the far side, mirrored for a left-handed 
 it.each([
   ['flat-towel', 'mat', ['u 15']],
   ['ball-fence', 'grass', ['u 34.5']],
-  ['past-the-line', 'mat', ['v 44']],
+  ['past-the-stick', 'mat', ['v 44']],
   ['line-brush', 'grass', []],
 ])('measures %s on %s from the middle of the ball', (drillId, place, expected) => {
   const placed = objectsOf(drillId, place).map((object) => placeObject(object, 'right'));
   expect(stationDistances(placed).map(({ along, mm }) => `${along} ${centimetres(mm)}`)).toEqual(expected);
 });
 
-it.each(['flat-towel', 'ball-fence', 'past-the-line', 'line-brush', 'lead-side-start', 'set-up-photo'])(
-  'sets the words of %s clear of one another',
-  (drillId) => {
-    for (const station of drillById(drillId).stations) {
-      const placed = station.objects.map((object) => placeObject(object, 'right'));
-      const labels = placeLabels(placed, [], sheet);
-      expect(new Set(placed.map(({ object }) => object.label)).size).toBe(labels.length);
-      for (const [index, label] of labels.entries()) {
-        expect(labels.slice(index + 1).some(({ box }) => overlap(box, label.box))).toBe(false);
-      }
+it.each(drills.map(({ id }) => id))('sets the words of %s clear of one another', (drillId) => {
+  for (const station of drillById(drillId).stations) {
+    const placed = station.objects.map((object) => placeObject(object, 'right'));
+    const labels = placeLabels(placed, [], sheet);
+    expect(new Set(placed.map(({ object }) => object.label)).size).toBe(labels.length);
+    for (const [index, label] of labels.entries()) {
+      expect(labels.slice(index + 1).some(({ box }) => overlap(box, label.box))).toBe(false);
     }
-  },
-);
+  }
+});

@@ -1,31 +1,46 @@
-import type { Sign } from '../types.ts';
+import type { CameraView, Sign } from '../types.ts';
 
 /** Sensitivities, specificities and spreads are starting values of the trade, to be learned over by an academy. */
 export const startingValue = 'common practice, no source';
 
-type Measured = {
-  readonly key: string;
-  readonly direction: 'above' | 'below';
+type Figures = {
+  /** Absent: the edge of the band for that club and swing length. */
   readonly edge?: number;
   readonly sd: number;
-  readonly sensitivity: number;
-  readonly specificity: number;
+  readonly sens: number;
+  readonly spec: number;
   readonly shares?: string;
-  readonly view?: 'face-on' | 'down-the-line';
+  readonly ratioAtMost?: number;
 };
 
-/** A sign read from a measurement of the face-on view unless said otherwise. */
-export const measured = (sign: Measured): Sign => ({
-  kind: 'measured',
-  view: 'face-on',
-  source: startingValue,
-  ...sign,
-});
+const measured =
+  (view: Sign['view'], direction: NonNullable<Sign['direction']>) =>
+  (key: string, { sens, spec, ...figures }: Figures): Sign => ({
+    kind: 'measured',
+    key,
+    view,
+    direction,
+    sensitivity: sens,
+    specificity: spec,
+    source: startingValue,
+    ...figures,
+  });
+
+/** Signs read from a measurement face-on: past the low edge, past the high one, or past either. */
+export const below = measured('face-on', 'below');
+export const above = measured('face-on', 'above');
+export const outside = measured('face-on', 'outside');
+/** The same, seen from behind. */
+export const belowBehind = measured('down-the-line', 'below');
+export const aboveBehind = measured('down-the-line', 'above');
+/** Signs that both views can measure. */
+export const aboveEither = measured('either', 'above');
+export const belowEither = measured('either', 'below');
 
 /** A sign that a coach taps. */
 export const observed = (
   key: string,
-  view: Sign['view'],
+  view: CameraView | 'either',
   sensitivity: number,
   specificity: number,
   shares?: string,

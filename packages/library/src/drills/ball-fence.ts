@@ -10,10 +10,13 @@ import type { Drill, Station, StationObject } from '../types.ts';
 import { ballAtOrigin, feet } from './feet.ts';
 
 // Mild: one grip length and two balls; a sound 8-iron needs 254 mm, a shallow arc 304 mm (from the geometry of the arc).
-const mildMm = Math.round(gripLengthMm + 2 * ballDiameterMm);
+const fenceAt = (balls: number) => ({
+  behindMm: Math.round(gripLengthMm + balls * ballDiameterMm),
+  heightMm: ballDiameterMm,
+});
 const fence: readonly StationObject[] = [-1, 0, 1].map((place) => ({
   what: 'soft-ball',
-  xMm: -mildMm,
+  xMm: -fenceAt(2).behindMm,
   yMm: Math.round(place * ballDiameterMm),
   lengthMm: 43,
   widthMm: 43,
@@ -65,7 +68,7 @@ export const ballFence: Drill = {
     'Swing over the fence and brush the ground at the ball or past it.',
     'A touched fence tells you something; it is no failure. Put it back and swing slower.',
   ],
-  feel: 'Your hands pass the fence long before the clubhead does.',
+  feel: 'The handle passes the fence long before the clubhead does.',
   ladder: [
     {
       id: 'rehearsal',
@@ -123,16 +126,19 @@ export const ballFence: Drill = {
       level: 'mild',
       how: 'The fence far back.',
       setting: 'one grip length and two balls (34 cm) behind the ball',
+      obstacle: fenceAt(2),
     },
     {
       level: 'firm',
       how: 'The fence closer.',
       setting: 'one grip length and one ball (30 cm) behind the ball',
+      obstacle: fenceAt(1),
     },
     {
       level: 'strong',
       how: 'The fence close.',
       setting: 'one grip length (26 cm) behind the ball',
+      obstacle: fenceAt(0),
       notFor: ['junior', 'senior'],
     },
   ],

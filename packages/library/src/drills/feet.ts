@@ -6,20 +6,26 @@ type Stance = {
   readonly stanceMm?: number;
   /** How far the trail foot is drawn back from the toe line, in mm. */
   readonly trailBackMm?: number;
+  /** How far the trail toe is turned out from the ball, in degrees. */
+  readonly trailOutDeg?: number;
+  /** Ball to toes; with a mid-iron about 52 cm. */
+  readonly ballToToesMm?: number;
 };
 
 const footLengthMm = 280;
 const footWidthMm = 100;
-// Ball to toes with a mid-iron, about 52 cm: common practice, no source.
-const ballToToesMm = 520;
+// Common practice, no source.
+const usualBallToToesMm = 520;
 
 /** Two feet for a mid-iron: two ball diameters inside the lead heel, heels 40 cm apart, unless said otherwise. */
 export const feet = (stance: Stance = {}): readonly StationObject[] => {
-  const { ballInsideLeadHeelMm = 85, stanceMm = 400, trailBackMm = 0 } = stance;
+  const { ballInsideLeadHeelMm = 85, stanceMm = 400, trailBackMm = 0, trailOutDeg = 0 } = stance;
+  const ballToToesMm = stance.ballToToesMm ?? usualBallToToesMm;
   const foot = (
     what: 'lead-foot' | 'trail-foot',
     xMm: number,
     backMm: number,
+    outDeg: number,
     label: string,
   ): StationObject => ({
     what,
@@ -27,12 +33,12 @@ export const feet = (stance: Stance = {}): readonly StationObject[] => {
     yMm: -(ballToToesMm + backMm + footLengthMm / 2),
     lengthMm: footLengthMm,
     widthMm: footWidthMm,
-    rotationDeg: 90,
+    rotationDeg: 90 + outDeg,
     label,
   });
   return [
-    foot('lead-foot', ballInsideLeadHeelMm, 0, '{lead} foot'),
-    foot('trail-foot', ballInsideLeadHeelMm - stanceMm, trailBackMm, '{trail} foot'),
+    foot('lead-foot', ballInsideLeadHeelMm, 0, 0, '{lead} foot'),
+    foot('trail-foot', ballInsideLeadHeelMm - stanceMm, trailBackMm, trailOutDeg, '{trail} foot'),
   ];
 };
 

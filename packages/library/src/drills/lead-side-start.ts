@@ -1,4 +1,10 @@
-import { ceilingSentence, everyDrill, firmMatSentence, warmUpSentence } from '../cautions.ts';
+import {
+  ceilingSentence,
+  everyDrill,
+  firmMatSentence,
+  standSafelySentence,
+  warmUpSentence,
+} from '../cautions.ts';
 import type { Drill, Station, StationObject } from '../types.ts';
 import { ballAtOrigin, feet } from './feet.ts';
 
@@ -140,13 +146,7 @@ export const leadSideStart: Drill = {
   dose: 'Three blocks of ten with a minute between them, three days a week, with a day between.',
   minutes: 15,
   ballsAtMost: 50,
-  cautions: [
-    ...everyDrill,
-    warmUpSentence,
-    firmMatSentence,
-    ceilingSentence,
-    'If you do not stand safely on one foot, leave both feet flat and only feel the weight.',
-  ],
+  cautions: [...everyDrill, warmUpSentence, firmMatSentence, ceilingSentence, standSafelySentence],
   notWith: ['hip-pain', 'knee-pain', 'low-back-pain'],
   source: 'common practice, no source; pushing against the ground on the lead side: An, Wulf & Kim 2013',
 };

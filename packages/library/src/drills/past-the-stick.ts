@@ -2,48 +2,48 @@ import { ceilingSentence, everyDrill, firmMatSentence, warmUpSentence } from '..
 import type { Drill, Station, StationObject } from '../types.ts';
 import { ballAtOrigin, feet } from './feet.ts';
 
-// Tape, not a stick: nothing rigid lies on the ground between the feet.
-const ballLine: StationObject = {
-  what: 'tape',
+// Flat on the ground, its near end at least 40 cm inside the ball: far from the path of the club.
+const ballLine = (what: 'stick' | 'tape'): StationObject => ({
+  what,
   xMm: 0,
   yMm: -700,
   lengthMm: 520,
-  widthMm: 25,
+  widthMm: what === 'stick' ? 12 : 25,
   rotationDeg: 90,
-  label: 'tape on the ball line',
-};
+  label: `${what} on the ball line`,
+});
 const rulers = [
-  'Stick tape of two grip lengths (52 cm) on the line from the ball to between your feet; its near end is at least one and a half grip lengths (40 cm) from the ball.',
-  'Stand with your belt over the tape or a hand away from it, towards your {trail} foot.',
+  'It is two grip lengths (52 cm) long, flat on the ground and leads from the ball to between your feet; its near end is at least one and a half grip lengths (40 cm) from the ball.',
+  'Stand with your belt over it or a hand away from it, towards your {trail} foot.',
   'Put the phone on a stand facing you, belt high, 3 to 4 m away.',
 ];
 
 const grass: Station = {
   place: 'grass',
-  needs: ['club', 'balls', 'tape', 'mirror'],
-  objects: [ballAtOrigin, ballLine, ...feet()],
-  steps: rulers,
+  needs: ['club', 'balls', 'stick', 'mirror'],
+  objects: [ballAtOrigin, ballLine('stick'), ...feet()],
+  steps: ['Lay a stick, or the grip of a spare club, on the line of the ball.', ...rulers],
 };
 const mat: Station = {
   place: 'mat',
   needs: ['club', 'balls', 'tape', 'mirror'],
-  objects: [ballAtOrigin, ballLine, ...feet()],
-  steps: rulers,
+  objects: [ballAtOrigin, ballLine('tape'), ...feet()],
+  steps: ['Stick tape on the line of the ball.', ...rulers],
   lastRung: 'hip-high',
   ballsAtMost: 30,
 };
 const home: Station = {
   place: 'home',
   needs: ['club', 'rug', 'tape', 'mirror'],
-  objects: [ballLine, ...feet()],
-  steps: ['Lay a rug that does not slip; no ball.', ...rulers],
+  objects: [ballLine('tape'), ...feet()],
+  steps: ['Lay a rug that does not slip; no ball. Stick tape on the line of the ball spot.', ...rulers],
   lastRung: 'brush',
   ballsAtMost: 30,
 };
 
-export const pastTheLine: Drill = {
-  id: 'past-the-line',
-  name: 'Past the line',
+export const pastTheStick: Drill = {
+  id: 'past-the-stick',
+  name: 'Past the stick',
   version: 1,
   purpose: 'Takes the hips past the ball line and over the {lead} foot, and leaves them there.',
   causes: ['hang-back', 'sway-away'],
@@ -51,8 +51,8 @@ export const pastTheLine: Drill = {
   steps: [
     'Swing back to hip height, the belt staying where it began.',
     'Before your arms come down, let the belt move towards the target.',
-    'Finish with the belt past the tape and over your {lead} ankle and hold it for three seconds.',
-    'Look at the film of one swing of three: was the belt past the tape?',
+    'Finish with the belt past the line and over your {lead} ankle and hold it for three seconds.',
+    'Look at the film of one swing of three: was the belt past the line?',
   ],
   feel: 'Your belt buckle wins the race to the target.',
   ladder: [
@@ -61,7 +61,7 @@ export const pastTheLine: Drill = {
       ball: false,
       balls: 10,
       speedPercent: 15,
-      clean: 'Belt past the tape and over the {lead} ankle, held for three seconds.',
+      clean: 'Belt past the line and over the {lead} ankle, held for three seconds.',
       filmed: false,
     },
     {
@@ -69,7 +69,7 @@ export const pastTheLine: Drill = {
       ball: false,
       balls: 10,
       speedPercent: 25,
-      clean: 'Brush at the ball spot or past it, belt past the tape, held for three seconds.',
+      clean: 'Brush at the ball spot or past it, belt past the line, held for three seconds.',
       filmed: false,
     },
     {
@@ -77,7 +77,7 @@ export const pastTheLine: Drill = {
       ball: true,
       balls: 10,
       speedPercent: 30,
-      clean: 'Ball first, and on film the belt is past the tape for three seconds.',
+      clean: 'Ball first, and on film the belt is past the line for three seconds.',
       filmed: true,
     },
     {
@@ -85,7 +85,7 @@ export const pastTheLine: Drill = {
       ball: true,
       balls: 10,
       speedPercent: 60,
-      clean: 'Ball first, and on film the belt is past the tape for three seconds.',
+      clean: 'Ball first, and on film the belt is past the line for three seconds.',
       filmed: true,
     },
     {
@@ -100,7 +100,7 @@ export const pastTheLine: Drill = {
   overCorrection:
     'The head runs ahead too and the ball comes out low or topped: let the belt go first and the head stay.',
   exaggerations: [
-    { level: 'mild', how: 'Belt past the tape.', setting: 'belt just past the ball line at the finish' },
+    { level: 'mild', how: 'Belt past the line.', setting: 'belt just past the ball line at the finish' },
     {
       level: 'firm',
       how: 'Belt over the {lead} ankle.',
