@@ -1,3 +1,4 @@
+import { acknowledgePain } from '@ballfirst/services/inbox/acknowledge-pain';
 import { askToFilmAgain } from '@ballfirst/services/inbox/ask-to-film-again';
 import { claimSubmission } from '@ballfirst/services/inbox/claim-submission';
 import type { Blobs } from '@ballfirst/services/ports';
@@ -19,7 +20,7 @@ export type Told = {
 /** Tells one swing and what came of it, in the open transaction. @returns the submission's id */
 export const seedSwing = async (past: Past, told: Told, story: SwingStory): Promise<string> => {
   const { student, coachOf, clipsFolder } = told;
-  const { sentAt, filmAgain, answered } = story;
+  const { sentAt, filmAgain, answered, painSeen } = story;
   const kept = await readKept(clipsFolder, firstKept(clipsFolder, story.clips));
   const { refused } = story;
   const filmed = { kept, at: sentAt, ...(refused === undefined ? {} : { refused }) };
@@ -41,6 +42,9 @@ export const seedSwing = async (past: Past, told: Told, story: SwingStory): Prom
     },
   });
   await past.answered();
+  if (painSeen) {
+    await acknowledgePain({ ctx: past.of(coachOf(painSeen.coach), painSeen.at), input: { id: sent.id } });
+  }
   if (filmAgain) {
     const coach = coachOf(filmAgain.coach);
     await claimSubmission({ ctx: past.of(coach, filmAgain.at), input: { id: sent.id } });

@@ -51,6 +51,7 @@ export type SwingStory = Pick<
   readonly curve: 'left' | 'none' | 'right';
   readonly answered?: Answer;
   readonly filmAgain?: { readonly coach: string; readonly at: Date; readonly reason: FilmAgainReason };
+  readonly painSeen?: { readonly coach: string; readonly at: Date };
 };
 
 /** A student's swings, oldest first. The same student, academy and instant give the same story. */
@@ -75,7 +76,7 @@ const waitingOf = (
   { sent, now }: { readonly sent: SentSteps; readonly now: Date },
 ): SwingStory => {
   const joinedAt = joinedAtOf(academy, line, now);
-  const { when, misses, counted, filmAgain, startLine, curve, ...told } = waiting;
+  const { when, misses, counted, filmAgain, painSeen, startLine, curve, ...told } = waiting;
   const sentAt =
     'block' in when
       ? sentInBlock(draw, academy.zone, { block: when.block, sent, joinedAt, now })
@@ -98,8 +99,15 @@ const waitingOf = (
           },
         }
       : {}),
+    ...(painSeen
+      ? { painSeen: { coach: painSeen.coach, at: soonAfter(sentAt, painSeen.afterHours, now) } }
+      : {}),
   };
 };
+
+/** So many hours later, or half-way to now where that is still to come. */
+const soonAfter = (at: Date, hours: number, now: Date): Date =>
+  new Date(Math.min(at.getTime() + hours * 3_600_000, (at.getTime() + now.getTime()) / 2));
 
 const lessonOf = (
   draw: Draw,

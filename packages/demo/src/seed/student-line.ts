@@ -26,6 +26,8 @@ export type Waiting = {
   readonly curve?: 'left' | 'none' | 'right';
   readonly note: string;
   readonly pain?: { readonly kind: 'new' | 'worse'; readonly note: string };
+  /** Who has read the pain report, and how long after it came. */
+  readonly painSeen?: { readonly coach: string; readonly afterHours: number };
   /** The coach who has it just now. */
   readonly claimedBy?: string;
   /** The video was refused by the machine, by the code of its reason. */

@@ -129,6 +129,7 @@ export const quillmereOthers: readonly StudentLine[] = [
       misses: { fat: 8, thin: 1 },
       note: 'It gets worse the more I try. Should I stop?',
       pain: { kind: 'worse', note: 'The lower back is stiffer than usual the morning after.' },
+      painSeen: { coach: 'bertil', afterHours: 2 },
     },
   },
   {
