@@ -155,7 +155,7 @@ describe('measure', () => {
     expect(measured.refusals).toContainEqual({
       key: 'hip-shift-address-top',
       why: 'no-scale',
-      words: 'No scale yet: mark ball and grip end at address.',
+      words: 'No scale yet: mark ball and grip end at address, or a stick on the target line.',
     });
     // Truth -10 of 430 mm; the lens is only guessed, so 0.3 points are allowed.
     expect(lengthOf(measured, 'hip-shift-address-top-percent')).toBeCloseTo(-2.3, 0);

@@ -12,6 +12,7 @@ import { outOfOrder } from './moments-in-order.ts';
 import { type PlacedMarks, placeMarks } from './placed-marks.ts';
 import { refuse, refuseForMarks, refuseForOrder } from './refuse.ts';
 import { type Scale, scaleOf } from './scale.ts';
+import { scaleWarnings } from './scale-warnings.ts';
 import { scaleWords } from './scale-words.ts';
 import { type SeenSwing, seeSwing } from './seen-swing.ts';
 import { measureTempo, tempoPositions } from './tempo.ts';
@@ -19,8 +20,10 @@ import { measureTempo, tempoPositions } from './tempo.ts';
 export type Measured = {
   readonly measurements: readonly Measurement[];
   readonly refusals: readonly Refusal[];
-  /** Null when the club at address is not marked; millimetres are refused then, ratios and angles are not. */
+  /** Null when neither stick nor club is marked; millimetres are refused then, ratios and angles are not. */
   readonly scale: Scale | null;
+  /** What does not fit together, in words for a coach. */
+  readonly warnings: readonly string[];
 };
 
 type ByKey = ReadonlyMap<MeasurementKey, readonly Definition[]>;
@@ -50,7 +53,7 @@ const complete = (definition: Definition, marks: PlacedMarks) =>
 export function measure(marks: readonly Mark[], picture: Picture, setting: Setting): Measured {
   const placed = placeMarks(marks, picture, setting);
   const swing = seeSwing(placed, picture, setting);
-  const scale = scaleOf(swing, setting);
+  const scale = scaleOf(swing.sight, setting);
   const measurements: Measurement[] = [];
   const refusals: Refusal[] = [];
   for (const key of measurementKeys) {
@@ -58,7 +61,7 @@ export function measure(marks: readonly Mark[], picture: Picture, setting: Setti
     if ('why' in made) refusals.push(made);
     else measurements.push(made);
   }
-  return { measurements, refusals, scale };
+  return { measurements, refusals, scale, warnings: scaleWarnings(swing.sight, placed, picture, setting) };
 }
 
 function one(
@@ -81,7 +84,8 @@ function one(
     return refuse(key, 'doubt-too-large', 'the lead ankle does not stand clear of the trail ankle');
   }
   const { unit } = measurementNames[key];
-  if (!swing.sight.fromClub && unit === 'mm') return refuse(key, 'no-scale', scaleWords(setting.view));
+  if (swing.sight.scaleFrom === null && unit === 'mm')
+    return refuse(key, 'no-scale', scaleWords(setting.view));
   const made = measureOne(definition, swing);
   return doubtTooLarge(made.unit, made.u)
     ? refuse(key, 'doubt-too-large', 'the doubt is larger than what it could tell')

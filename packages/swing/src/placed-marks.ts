@@ -1,4 +1,5 @@
 import { checkMark } from './check-mark.ts';
+import { checkPicture } from './check-picture.ts';
 import { clickDoubtPx } from './click-doubt.ts';
 import { type FramePoint, toFrame } from './frame.ts';
 import type { Mark, Picture, Point, Position, Setting } from './marks.ts';
@@ -20,10 +21,11 @@ const mostMarks = 1000;
  * Brings marks into the frame of the swing: here a left-hander is mirrored, once.
  *
  * @throws MarkOutsideError when a mark or its frame lies outside
- * @throws RangeError when there are more marks than a swing could have
+ * @throws RangeError when there are more marks than a swing could have, or the picture is none
  */
 export function placeMarks(marks: readonly Mark[], picture: Picture, setting: Setting): PlacedMarks {
   if (marks.length > mostMarks) throw new RangeError(`${marks.length} marks are more than a swing has.`);
+  checkPicture(picture);
   const byPosition = new Map<Position, Map<Point, PlacedMark>>();
   const frames = new Map<Position, number>();
   for (const mark of marks) {

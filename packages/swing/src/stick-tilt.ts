@@ -5,6 +5,9 @@ import type { PlacedMarks } from './placed-marks.ts';
 /** How far the target line leans in the picture, + up towards the target, with its doubt. */
 export type StickTilt = { readonly deg: number; readonly uDeg: number; readonly lengthPx: number };
 
+/** Length of a stick that golfers lay on the ground, mm. Common practice, no source: 45 to 48 inches. */
+export const usualStick = { lengthMm: 1190, uLengthMm: 25 } as const;
+
 export const stickEnds = {
   near: { position: 'address', point: 'target-stick' },
   ahead: { position: 'address', point: 'target-stick-ahead' },
