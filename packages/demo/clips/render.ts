@@ -1,9 +1,8 @@
 import { createHash } from 'node:crypto';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { clipPath, keptClips } from '../src/golfer/kept-clips.ts';
+import { clipPath, keptClips, swingOfClip } from '../src/golfer/kept-clips.ts';
 import { renderClip, renderPoster } from '../src/golfer/render-clip.ts';
-import { makeSwing } from '../src/golfer/swing.ts';
 import { truthOf } from '../src/golfer/truth.ts';
 
 // Renders every kept clip, its truth and `hashes.json`: `npm run -w @ballfirst/demo render [id ...]`. Needs ffmpeg.
@@ -11,7 +10,7 @@ const here = (name: string) => fileURLToPath(new URL(name, import.meta.url));
 const wanted = process.argv.slice(2);
 for (const clip of keptClips) {
   if (wanted.length > 0 && !wanted.includes(clip.id)) continue;
-  const swing = makeSwing(clip.cause, clip.hand);
+  const swing = swingOfClip(clip);
   await renderClip(swing, clip.camera, clip.look, clip.fps, clipPath(clip.id));
   const truth = truthOf(swing, clip.camera, clip.fps, `${clip.id}.mp4`);
   writeFileSync(here(`truth/${clip.id}.json`), `${JSON.stringify(truth, null, 1)}\n`);

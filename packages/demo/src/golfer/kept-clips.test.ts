@@ -1,9 +1,7 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { clipPath, clipTruth, keptClips } from './kept-clips.ts';
-import { makeSwing } from './swing.ts';
-import { golferCauses } from './swing-shape.ts';
+import { clipPath, clipTruth, keptClips, swingOfClip } from './kept-clips.ts';
 import { truthOf } from './truth.ts';
 
 const hashes: unknown = JSON.parse(readFileSync(new URL('../../clips/hashes.json', import.meta.url), 'utf8'));
@@ -16,14 +14,18 @@ describe('kept clips', () => {
     );
   });
 
-  it('show every cause, a sound swing and a left-hander, each small enough to keep in the tree', () => {
-    expect(new Set(keptClips.map((clip) => clip.cause))).toEqual(new Set(golferCauses));
-    expect(keptClips.some((clip) => clip.hand === 'left')).toBe(true);
-    for (const clip of keptClips) expect(readFileSync(clipPath(clip.id)).length).toBeLessThan(450_000);
+  it('show both views, both hands and both frame rates, small enough to keep in the tree', () => {
+    const seen = (of: (clip: (typeof keptClips)[number]) => unknown) => new Set(keptClips.map(of));
+    expect(seen((clip) => clip.camera.view)).toEqual(new Set(['face-on', 'down-the-line']));
+    expect(seen((clip) => clip.hand)).toEqual(new Set(['right', 'left']));
+    expect(keptClips.filter((clip) => clip.fps === 240).length).toBeGreaterThanOrEqual(2);
+    expect(seen((clip) => clip.cause).size).toBeGreaterThanOrEqual(9);
+    const bytes = keptClips.reduce((sum, clip) => sum + readFileSync(clipPath(clip.id)).length, 0);
+    expect(bytes).toBeLessThan(6_000_000);
   });
 
   it.each(keptClips)('$id: the kept truth is what the golfer computes today', (clip) => {
-    const truth = truthOf(makeSwing(clip.cause, clip.hand), clip.camera, clip.fps, `${clip.id}.mp4`);
+    const truth = truthOf(swingOfClip(clip), clip.camera, clip.fps, `${clip.id}.mp4`);
     expect(clipTruth(clip.id)).toEqual(JSON.parse(JSON.stringify(truth)));
   });
 });

@@ -1,72 +1,108 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type Camera, phoneCamera } from './camera.ts';
+import type { GolferCause } from './golfer-causes.ts';
 import { type Look, lookOf } from './look.ts';
-import type { GolferCause } from './swing-shape.ts';
+import { type Hand, makeSwing, type Swing } from './swing.ts';
+import type { SwingShape } from './traits.ts';
 import type { Truth } from './truth.ts';
 
 /** What one kept clip is rendered from: everything that changes its bytes besides the code and the encoder. */
 export type ClipPlan = {
   readonly id: string;
   readonly cause: GolferCause;
-  readonly hand: 'right' | 'left';
+  readonly hand: Hand;
   readonly fps: number;
   readonly camera: Camera;
   readonly look: Look;
+  /** What makes this golfer another body than the typical one. */
+  readonly changes: Partial<SwingShape>;
 };
 
 const cap = { chalk: '#f1efe8', ink: '#2f3b45', moss: '#5c6f47', sand: '#c9a769' } as const;
-const seenFrom = (change: Partial<Camera>): Camera => ({ ...phoneCamera, ...change });
-const plan = (
-  id: string,
-  cause: GolferCause,
-  look: Look,
-  camera: Camera,
-  hand: 'right' | 'left' = 'right',
-): ClipPlan => ({ id, cause, hand, fps: 120, camera, look });
+/** A phone of today: its shutter rolls for 9 ms, its lens bends a little, nobody holds it quite level. */
+const phone: Camera = { ...phoneCamera, readoutS: 0.009, k1: -0.006, rollDeg: 0.3 };
+const seenFrom = (change: Partial<Camera>): Camera => ({ ...phone, ...change });
+const behind = (change: Partial<Camera>): Camera => ({
+  ...phone,
+  view: 'down-the-line',
+  distanceMm: 3400,
+  asideMm: -230,
+  ...change,
+});
+type Rest = Partial<Pick<ClipPlan, 'hand' | 'fps' | 'changes'>>;
+const plan = (id: string, cause: GolferCause, look: Look, camera: Camera, rest: Rest = {}): ClipPlan => ({
+  id,
+  cause,
+  hand: 'right',
+  fps: 120,
+  changes: {},
+  ...rest,
+  camera,
+  look,
+});
 
-/** The clips kept in `clips/`, one golfer each: a sound swing, one for each cause, two left-handers. */
+/** The clips kept in `clips/`, one golfer each: a sound swing, causes in both views, two left-handers. */
 export const keptClips: readonly ClipPlan[] = [
   plan('sound', 'none', lookOf('teal', 'stone', 'tan', cap.chalk), seenFrom({})),
   plan(
     'handle-back',
     'handle-back',
     lookOf('brick', 'charcoal', 'light', cap.chalk),
-    seenFrom({ distanceMm: 3920, heightMm: 960 }),
+    seenFrom({ distanceMm: 3010, heightMm: 960 }),
+    { changes: { bodySize: 1.02 } },
   ),
   plan(
     'hips-back-at-address',
     'hips-back-at-address',
     lookOf('ochre', 'navy', 'deep', cap.ink),
-    seenFrom({ distanceMm: 4080, heightMm: 1030, asideMm: -45 }),
+    seenFrom({ distanceMm: 3120, heightMm: 1030, asideMm: -75 }),
   ),
   plan(
     'sway-away',
     'sway-away',
     lookOf('plum', 'stone', 'light', cap.sand),
-    seenFrom({ asideMm: -20, yawDeg: 0.6 }),
+    seenFrom({ asideMm: -50, yawDeg: 0.6 }),
+    { changes: { bodySize: 0.97 } },
   ),
   plan(
     'hang-back',
     'hang-back',
     lookOf('sky', 'charcoal', 'tan', cap.chalk),
-    seenFrom({ distanceMm: 3960, heightMm: 1010, asideMm: -15 }),
+    seenFrom({ distanceMm: 3030, heightMm: 1010, asideMm: -45 }),
   ),
   plan(
     'thrown-early',
     'thrown-early',
     lookOf('moss', 'stone', 'light', cap.ink),
-    seenFrom({ distanceMm: 4050, heightMm: 980, yawDeg: -0.5 }),
+    seenFrom({ distanceMm: 3100, heightMm: 980, yawDeg: -0.5 }),
   ),
-  plan('left-hander-sway-away', 'sway-away', lookOf('chalk', 'navy', 'deep', cap.moss), seenFrom({}), 'left'),
+  plan('left-hander-sway-away', 'sway-away', lookOf('chalk', 'navy', 'deep', cap.moss), seenFrom({}), {
+    hand: 'left',
+  }),
   plan(
     'left-hander-hang-back',
     'hang-back',
     lookOf('brick', 'navy', 'tan', cap.sand),
-    seenFrom({ distanceMm: 4060, heightMm: 1020 }),
-    'left',
+    seenFrom({ distanceMm: 3110, heightMm: 1020 }),
+    { hand: 'left', changes: { bodySize: 1.01 } },
+  ),
+  plan('lift', 'lift', lookOf('plum', 'charcoal', 'deep', cap.chalk), seenFrom({ heightMm: 990 }), {
+    fps: 240,
+  }),
+  plan('hips-toward-ball', 'hips-toward-ball', lookOf('sky', 'stone', 'light', cap.ink), behind({}), {
+    fps: 240,
+  }),
+  plan(
+    'out-to-in',
+    'out-to-in',
+    lookOf('ochre', 'charcoal', 'tan', cap.moss),
+    behind({ distanceMm: 3500, heightMm: 1040, yawDeg: 0.5 }),
   ),
 ];
+
+/** The swing of a kept clip. */
+export const swingOfClip = (clip: ClipPlan): Swing => makeSwing(clip.cause, clip.hand, clip.changes);
 
 const folder = new URL('../../clips/', import.meta.url);
 

@@ -40,3 +40,18 @@ describe('keyedCurve', () => {
     ).toThrow(RangeError);
   });
 });
+
+describe('a curve with given slopes at its ends', () => {
+  it('leaves and arrives with them', () => {
+    const curve = keyedCurve(
+      [
+        [0, 0],
+        [1, 1],
+        [2, 3],
+      ],
+      { first: 0.5, last: 2 },
+    );
+    expect(curve(1e-6) / 1e-6).toBeCloseTo(0.5, 4);
+    expect((3 - curve(2 - 1e-6)) / 1e-6).toBeCloseTo(2, 4);
+  });
+});

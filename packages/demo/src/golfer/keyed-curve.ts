@@ -1,17 +1,22 @@
 export type Key = readonly [timeS: number, value: number];
+/** Slopes at the two ends, units a second; an end without one is at rest. */
+export type EndSlopes = { readonly first?: number; readonly last?: number };
 
 /**
  * A smooth curve through keys that never overshoots between two of them: cubic pieces with limited slopes
- * (Fritsch and Carlson 1980), at rest before the first and after the last key.
+ * (Fritsch and Carlson 1980), still before the first and after the last key.
  *
  * @param keys times in seconds, strictly rising, with their values in any unit
+ * @param ends slopes to join another motion smoothly; they are kept as given, not limited
  * @returns the value at a time in seconds
  * @throws RangeError with fewer than two keys or times that do not rise
  */
-export function keyedCurve(keys: readonly Key[]): (timeS: number) => number {
+export function keyedCurve(keys: readonly Key[], ends: EndSlopes = {}): (timeS: number) => number {
   if (keys.length < 2) throw new RangeError('A curve needs two keys');
   const slopes = chordSlopes(keys);
   const tangents = keys.map((_, i) => limitedTangent(slopes[i - 1], slopes[i]));
+  if (ends.first !== undefined) tangents[0] = ends.first;
+  if (ends.last !== undefined) tangents[keys.length - 1] = ends.last;
   return (timeS) => valueAt(keys, tangents, timeS);
 }
 

@@ -2,17 +2,12 @@ import { bendJoint } from './bend-joint.ts';
 import type { Club } from './club-motion.ts';
 import { keyedCurve } from './keyed-curve.ts';
 import { plus, type Spot, spot } from './space.ts';
-import type { SwingShape } from './swing-shape.ts';
-import { timing as at } from './timing.ts';
+import { bodyMm, type Legs, type Stance, standLeg } from './stance.ts';
+import type { Timing } from './timing.ts';
+import type { SwingShape } from './traits.ts';
 import type { Trunk } from './trunk.ts';
 
-export type Leg = {
-  readonly hip: Spot;
-  readonly knee: Spot;
-  readonly ankle: Spot;
-  readonly heel: Spot;
-  readonly toe: Spot;
-};
+export type Leg = Legs;
 export type Arm = {
   readonly shoulder: Spot;
   readonly elbow: Spot;
@@ -26,18 +21,18 @@ export type Limbs = {
   readonly trailArm: Arm;
 };
 
-/** Heels in mm from the ball line: the ball lies 105 mm inside the lead heel, within common practice for an 8-iron. */
-export const leadHeelMm = 105;
-export const trailHeelMm = -295;
-const hipJointMm = 92;
-const shoulderJointMm = 185;
-
 /** Legs stand on still ankles (the trail heel comes up after impact); arms reach from the shoulders to the grip. */
-export function limbMotion(shape: SwingShape): (timeS: number, trunk: Trunk, club: Club) => Limbs {
+export function limbMotion(
+  shape: SwingShape,
+  stance: Stance,
+  at: Timing,
+): (timeS: number, trunk: Trunk, club: Club) => Limbs {
+  const size = shape.bodySize;
+  const finishLift = Math.max(15, shape.trailHeelLiftFinishMm);
   const lift = keyedCurve([
     [at.leadArmParallelDown, 0],
-    [at.impact, shape.trailHeelLiftFinishMm * 0.15],
-    [at.finish, shape.trailHeelLiftFinishMm],
+    [at.impact, Math.max(0, Math.min(finishLift, shape.trailHeelLiftImpactMm))],
+    [at.finish, finishLift],
   ]);
   const inward = keyedCurve([
     [at.start, 0],
@@ -45,31 +40,26 @@ export function limbMotion(shape: SwingShape): (timeS: number, trunk: Trunk, clu
     [at.finish, 1],
   ]);
   return (timeS, trunk, club) => {
-    const up = lift(timeS);
-    const swung = inward(timeS) * Math.min(1, shape.trailHeelLiftFinishMm / 100);
+    const swung = inward(timeS) * Math.min(1, finishLift / 100);
+    const pole = spot(-0.25 + 1.5 * swung, 0, 1 - 0.4 * swung);
+    const leg = (side: 1 | -1, heelMm: number, liftMm: number, towards: Spot) =>
+      standLeg(size, trunk.hipMiddle, trunk.hipAcross, side, heelMm, liftMm, towards);
     return {
-      leadLeg: leg(trunk, 1, leadHeelMm, 0, spot(0.25, 0, 1)),
-      trailLeg: leg(trunk, -1, trailHeelMm, up, spot(-0.25 + 1.5 * swung, 0, 1 - 0.4 * swung)),
-      leadArm: arm(trunk, 1, plus(club.gripEnd, club.direction, 20), club.direction, spot(0.35, -0.6, 0.2)),
-      trailArm: arm(trunk, -1, plus(club.gripEnd, club.direction, 95), club.direction, spot(-0.5, -1, 0.1)),
+      leadLeg: leg(1, stance.leadHeelMm, 0, spot(0.25, 0, 1)),
+      trailLeg: leg(-1, stance.trailHeelMm, lift(timeS), pole),
+      leadArm: arm(size, trunk, 1, club, 20, spot(0.35, -0.6, 0.2)),
+      trailArm: arm(size, trunk, -1, club, 95, spot(-0.5, -1, 0.1)),
     };
   };
 }
 
-function leg(trunk: Trunk, side: 1 | -1, heelMm: number, liftMm: number, pole: Spot): Leg {
-  const hip = plus(plus(trunk.hipMiddle, trunk.hipAcross, side * hipJointMm), spot(0, -45, 0));
-  const heel = spot(heelMm + liftMm * 0.2, 22 + liftMm, -45 + liftMm * 0.35);
-  const ankle = spot(heelMm + side * 8 + liftMm * 0.25, 92 + liftMm * 0.85, liftMm * 0.5);
-  const toe = spot(heelMm + side * 62, 22, 195);
-  return { hip, knee: bendJoint(hip, ankle, 425, 412, pole), ankle, heel, toe };
-}
-
-function arm(trunk: Trunk, side: 1 | -1, wrist: Spot, direction: Spot, pole: Spot): Arm {
-  const shoulder = plus(trunk.shoulderMiddle, trunk.shoulderAcross, side * shoulderJointMm);
+function arm(size: number, trunk: Trunk, side: 1 | -1, club: Club, downGripMm: number, pole: Spot): Arm {
+  const shoulder = plus(trunk.shoulderMiddle, trunk.shoulderAcross, side * bodyMm.shoulderJoint * size);
+  const wrist = plus(club.gripEnd, club.direction, downGripMm);
   return {
     shoulder,
-    elbow: bendJoint(shoulder, wrist, 300, 285, pole),
+    elbow: bendJoint(shoulder, wrist, bodyMm.upperArm * size, bodyMm.forearm * size, pole),
     wrist,
-    hand: plus(wrist, direction, 62),
+    hand: plus(wrist, club.direction, 62),
   };
 }

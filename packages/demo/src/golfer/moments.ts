@@ -1,6 +1,5 @@
-import { minus } from './space.ts';
-import type { Pose, Swing } from './swing.ts';
-import { timing } from './timing.ts';
+import { lengthOf, minus } from './space.ts';
+import type { Swing } from './swing.ts';
 
 export const moments = [
   'address',
@@ -14,37 +13,81 @@ export const moments = [
   'finish',
 ] as const;
 export type Moment = (typeof moments)[number];
+export type MomentTimes = Readonly<Record<Moment, number>>;
 
-/** The frame nearest to each moment of the swing, found on the moving golfer, not read from the knobs. */
-export function frameOfMoments(swing: Swing, fps: number): Record<Moment, number> {
-  const shaft = (pose: Pose) => Math.abs(pose.club.direction.y);
-  const leadArm = (pose: Pose) => Math.abs(minus(pose.leadArm.wrist, pose.leadArm.shoulder).y);
-  const least = (of: (pose: Pose) => number, fromS: number, toS: number) =>
-    leastFrame(swing, fps, of, fromS, toS);
-  const middleBack = (timing.start + timing.top) / 2;
+const scanS = 0.01;
+
+/** When each moment of the swing happens, found on the moving golfer, in seconds from the first frame. */
+export function momentTimes(swing: Swing): MomentTimes {
+  const { timing } = swing;
+  const shaft = (fromS: number, toS: number) =>
+    crossingS((timeS) => swing.clubAt(timeS).direction.y, fromS, toS);
+  const leadArm = (fromS: number, toS: number) =>
+    crossingS(
+      (timeS) => {
+        const { wrist, shoulder } = swing.poseAt(timeS).leadArm;
+        return wrist.y - shoulder.y;
+      },
+      fromS,
+      toS,
+    );
+  const top = reversalS(swing, timing.leadArmParallelBack, timing.leadArmParallelDown);
+  const leadArmDown = leadArm(top, timing.impact);
   return {
-    address: Math.round((timing.start - 0.1) * fps),
-    'shaft-parallel-back': least(shaft, timing.start, middleBack + 0.05),
-    'lead-arm-parallel-back': least(leadArm, timing.start, timing.top - 0.1),
-    top: Math.round(timing.top * fps),
-    'lead-arm-parallel-down': least(leadArm, timing.top + 0.05, timing.impact - 0.02),
-    'shaft-parallel-down': least(shaft, timing.leadArmParallelDown, timing.impact - 0.01),
-    impact: Math.round(timing.impact * fps),
-    'shaft-parallel-through': least(shaft, timing.impact + 0.01, timing.impact + 0.15),
-    finish: Math.round(timing.finish * fps),
+    // The last still instant, the club behind the ball.
+    address: timing.start,
+    'shaft-parallel-back': shaft(timing.start + 0.05, timing.leadArmParallelBack),
+    'lead-arm-parallel-back': leadArm(timing.start + 0.05, top),
+    top,
+    'lead-arm-parallel-down': leadArmDown,
+    'shaft-parallel-down': shaft(leadArmDown, timing.impact),
+    impact: timing.impact,
+    'shaft-parallel-through': shaft(timing.impact, timing.impact + 0.15),
+    finish: timing.finish,
   };
 }
 
-function leastFrame(
-  swing: Swing,
-  fps: number,
-  of: (pose: Pose) => number,
-  fromS: number,
-  toS: number,
-): number {
-  let best = Math.ceil(fromS * fps);
-  for (let frame = best; frame <= toS * fps; frame += 1) {
-    if (of(swing.poseAt(frame / fps)) < of(swing.poseAt(best / fps))) best = frame;
+/** The frame nearest to each moment; for address the last one before the club moves. */
+export function frameOfMoments(times: MomentTimes, fps: number): Record<Moment, number> {
+  const frames = moments.map((moment) => [moment, Math.round(times[moment] * fps)]);
+  return {
+    ...(Object.fromEntries(frames) as Record<Moment, number>),
+    address: Math.floor(times.address * fps),
+  };
+}
+
+/** First change of sign between two times, to a hundredth of a millisecond. @throws RangeError when there is none */
+function crossingS(of: (timeS: number) => number, fromS: number, toS: number): number {
+  let low = fromS;
+  const sign = Math.sign(of(fromS));
+  for (let high = fromS + scanS; high <= toS + scanS; high += scanS) {
+    if (Math.sign(of(high)) !== sign) {
+      let end = high;
+      while (end - low > 1e-5) {
+        const middle = (low + end) / 2;
+        if (Math.sign(of(middle)) === sign) low = middle;
+        else end = middle;
+      }
+      return (low + end) / 2;
+    }
+    low = high;
   }
-  return best;
+  throw new RangeError('The swing does not reach this moment');
+}
+
+/** When the club changes direction: where it turns least, first roughly, then to half a millisecond. */
+function reversalS(swing: Swing, fromS: number, toS: number): number {
+  const turn = (timeS: number) =>
+    lengthOf(minus(swing.clubAt(timeS + 0.002).direction, swing.clubAt(timeS - 0.002).direction));
+  const least = (lowS: number, highS: number, stepS: number): number => {
+    let best = lowS;
+    let leastTurn = turn(lowS);
+    for (let timeS = lowS + stepS; timeS < highS; timeS += stepS) {
+      const here = turn(timeS);
+      if (here < leastTurn) [best, leastTurn] = [timeS, here];
+    }
+    return best;
+  };
+  const rough = least(fromS + 0.05, toS - 0.03, 0.008);
+  return least(rough - 0.008, rough + 0.008, 0.0005);
 }

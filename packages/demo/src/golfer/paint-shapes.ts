@@ -89,3 +89,17 @@ export function fillOval(
   pen.ellipse(at[0], at[1], rx, ry, turn, 0, 2 * Math.PI);
   pen.fill();
 }
+
+/** A line through several pixels: a shaft that a rolling shutter bends. */
+export function strokePath(pen: SKRSContext2D, path: readonly Pixel[], width: number, colour: string): void {
+  pen.strokeStyle = colour;
+  pen.lineWidth = width;
+  pen.lineCap = 'round';
+  pen.lineJoin = 'round';
+  pen.beginPath();
+  path.forEach(([x, y], i) => {
+    if (i === 0) pen.moveTo(x, y);
+    else pen.lineTo(x, y);
+  });
+  pen.stroke();
+}

@@ -1,14 +1,13 @@
 import type { Moment } from './moments.ts';
 import type { Pose, Swing } from './swing.ts';
-import { timing } from './timing.ts';
 
-/** True lengths of a swing in mm along the target line (+ towards the target), without lens or marks. */
+/** True lengths of a swing on its frames, in mm along the target line (+ towards the target), without lens or marks. */
 export function trueLengths(
   swing: Swing,
-  positions: Readonly<Record<Moment, number>>,
-  fps: number,
+  frameTimes: Readonly<Record<Moment, number>>,
+  lowPointAheadMm: number,
 ): Record<string, number> {
-  const at = (moment: Moment) => swing.poseAt(positions[moment] / fps);
+  const at = (moment: Moment) => swing.poseAt(frameTimes[moment]);
   const address = at('address');
   const top = at('top');
   const down = at('lead-arm-parallel-down');
@@ -41,19 +40,9 @@ export function trueLengths(
     gripEndToBallLineAtShaftParallelDownMm: at('shaft-parallel-down').club.gripEnd.x - address.ball.x,
     hipMiddlePastBallAtFinishMm: hip(finish) - address.ball.x,
     hipMiddlePastLeadAnkleAtFinishMm: hip(finish) - finish.leadLeg.ankle.x,
-    lowPointAheadMm: lowPointAheadMm(swing),
+    lowPointAheadMm,
   };
   return Object.fromEntries(
     Object.entries(lengths).map(([name, value]) => [name, Math.round(value * 10) / 10]),
   );
-}
-
-/** How far target-side of the ball the clubhead is lowest; found to a tenth of a millisecond. */
-function lowPointAheadMm(swing: Swing): number {
-  let lowest = swing.poseAt(timing.shaftParallelDown).club.head;
-  for (let timeS = timing.shaftParallelDown; timeS < timing.shaftParallelThrough; timeS += 0.0001) {
-    const head = swing.poseAt(timeS).club.head;
-    if (head.y < lowest.y) lowest = head;
-  }
-  return lowest.x;
 }
