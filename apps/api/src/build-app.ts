@@ -6,6 +6,7 @@ import { serializerCompiler, validatorCompiler } from 'fastify-type-provider-zod
 import { docsRoutes } from './docs/routes.ts';
 import type { ApiEnv } from './env.ts';
 import { healthRoutes } from './health/routes.ts';
+import { liveRoutes } from './live/routes.ts';
 import { mediaRoutes } from './media/routes.ts';
 import { originCheck } from './plugins/origin-check.ts';
 import { problemAnswers } from './plugins/problems.ts';
@@ -31,6 +32,8 @@ export type AppParts = {
   readonly pace?: Pace;
   /** Another way to open the file of an upload: for disks that fail. */
   readonly openFile?: OpenUploadFile;
+  /** Between two heartbeats of a stream of events. */
+  readonly beatMs?: number;
 };
 
 const areas = [
@@ -53,6 +56,7 @@ export const buildApp = async ({
   resources,
   pace = slowestPace,
   openFile = openUploadFile,
+  beatMs,
 }: AppParts): Promise<FastifyInstance> => {
   const app = Fastify({
     logger: false,
@@ -77,6 +81,7 @@ export const buildApp = async ({
   await app.register(sessions, { env, resources });
   await app.register(rateLimit, { global: false });
   for (const routes of areas) routes({ app, resources });
+  liveRoutes(app, { resources, url: env.directDatabaseUrl, ...(beatMs === undefined ? {} : { beatMs }) });
   docsRoutes(app);
   mediaRoutes(app, resources);
   await app.register(uploadRoutes, { resources, pace, openFile });

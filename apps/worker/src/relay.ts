@@ -1,12 +1,15 @@
-import { Envelope } from '@ballfirst/contracts/events';
+import { Envelope, liveKinds } from '@ballfirst/contracts/events';
 import { markOutboxSent } from '@ballfirst/db/crossings/mark-outbox-sent';
 import { takeOutbox } from '@ballfirst/db/crossings/take-outbox';
+import { announce } from '@ballfirst/db/live/announce';
 import type { Resources } from '@ballfirst/services/context';
 import type { NewJob } from './job.ts';
 import type { Queues } from './queues.ts';
 import { jobsOn } from './registry.ts';
 
 const batch = 500;
+const live: ReadonlySet<string> = new Set(liveKinds);
+const isLive = (kind: string): boolean => live.has(kind);
 /** An event taken by a relay that died before marking it is taken again after this. */
 const retakeAfterSeconds = 20;
 
@@ -32,6 +35,11 @@ export const relayOnce = async (resources: Resources, queues: Queues): Promise<n
     const data = { id: event.id, academyId: event.academyId, payload: event.payload };
     for (const job of jobsOn(event.kind)) jobs.push({ job, data, id: `${event.id}.${job.name}` });
   }
+  // Open pages are told first: it costs one statement, and told twice they only read once more.
+  await announce(
+    resources.db,
+    rows.filter((row) => isLive(row.kind)),
+  );
   await queues.add(jobs);
   await markOutboxSent(resources.db, { ids: rows.map((row) => row.id), now: resources.clock.now() });
   return rows.length;

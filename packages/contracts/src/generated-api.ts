@@ -1458,6 +1458,7 @@ export interface components {
                 words: string;
             }[];
             causes: components["schemas"]["RankedCause"][];
+            first: string | null;
             next: {
                 /** @enum {string} */
                 kind: "mark" | "observation";
@@ -1483,6 +1484,17 @@ export interface components {
                 priceWords: string;
             } | null;
             programme: components["schemas"]["Programme"] | null;
+            progress: {
+                /** @enum {string} */
+                verdict: "better" | "no-clear-change" | "worse" | "over-correcting";
+                words: string;
+                balls: string | null;
+                basis: string;
+                /** Format: date-time */
+                since: string;
+                /** Format: date-time */
+                latest: string;
+            } | null;
             latest: components["schemas"]["Submission"][];
             replies: {
                 /** Format: uuid */
@@ -1907,6 +1919,7 @@ export interface components {
             share: number;
             score: number;
             factors: string[];
+            unseen: string | null;
         };
         Reading: {
             key: string;
@@ -1987,6 +2000,7 @@ export interface components {
                     words: string;
                 }[];
                 causes: components["schemas"]["RankedCause"][];
+                first: string | null;
                 next: {
                     /** @enum {string} */
                     kind: "mark" | "observation";
@@ -2060,10 +2074,24 @@ export interface components {
                 balls: number;
                 clean: number;
                 days: number;
+                daysThisWeek: number;
+                daysPlanned: number;
             };
+            verdict: ("better" | "no-clear-change" | "worse" | "over-correcting") | null;
             cause: string | null;
             rung: string | null;
             flags: ("waiting" | "pain" | "consent" | "unread")[];
+            progress: {
+                /** @enum {string} */
+                verdict: "better" | "no-clear-change" | "worse" | "over-correcting";
+                words: string;
+                balls: string | null;
+                basis: string;
+                /** Format: date-time */
+                since: string;
+                /** Format: date-time */
+                latest: string;
+            } | null;
             standings: {
                 from: ("invited" | "trial" | "lapsed" | "paid" | "paused" | "left") | null;
                 /** @enum {string} */
@@ -2158,7 +2186,10 @@ export interface components {
                 balls: number;
                 clean: number;
                 days: number;
+                daysThisWeek: number;
+                daysPlanned: number;
             };
+            verdict: ("better" | "no-clear-change" | "worse" | "over-correcting") | null;
             cause: string | null;
             rung: string | null;
             flags: ("waiting" | "pain" | "consent" | "unread")[];
@@ -4451,7 +4482,7 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": {
+                    "text/event-stream": {
                         /** Format: uuid */
                         id: string;
                         /** @enum {string} */
@@ -4984,6 +5015,7 @@ export interface operations {
                                 words: string;
                             }[];
                             causes: components["schemas"]["RankedCause"][];
+                            first: string | null;
                             next: {
                                 /** @enum {string} */
                                 kind: "mark" | "observation";
@@ -6440,6 +6472,19 @@ export interface operations {
                     "application/json": {
                         items: components["schemas"]["TrialRow"][];
                         next: string | null;
+                        incidence: {
+                            trials: number;
+                            open: number;
+                            share: number;
+                            low: number;
+                            high: number;
+                            steps: {
+                                day: number;
+                                share: number;
+                                low: number;
+                                high: number;
+                            }[];
+                        } | null;
                         matured: {
                             trials: number;
                             paid: number;

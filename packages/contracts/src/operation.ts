@@ -22,6 +22,8 @@ export type Operation = {
   readonly creates?: boolean;
   readonly guarded?: boolean;
   readonly timeoutMs?: number;
+  /** The media type of an answer that goes on until it is closed; `reply` is then one message of it. */
+  readonly stream?: 'text/event-stream';
   readonly bodyLimitBytes?: number;
 };
 

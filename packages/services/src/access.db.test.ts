@@ -1,6 +1,7 @@
 import { operations } from '@ballfirst/contracts/http/operations';
 import type { Operation } from '@ballfirst/contracts/operation';
 import { newId } from '@ballfirst/db/ids';
+import { withAcademy } from '@ballfirst/db/with-academy';
 import { actingStaff, actingStudent } from '@ballfirst/testing/acting';
 import {
   createClip,
@@ -18,10 +19,15 @@ import { askBack } from './asking/ask-back.ts';
 import { finishClip } from './clips/finish-clip.ts';
 import { readClipForMedia } from './clips/read-clip-for-media.ts';
 import { readUpload } from './clips/read-upload.ts';
+import { recordWithdrawal } from './consent/record-withdrawal.ts';
 import type { Context } from './context.ts';
 import { acknowledgePain } from './inbox/acknowledge-pain.ts';
 import { askToFilmAgain } from './inbox/ask-to-film-again.ts';
+import { claimConcern } from './inbox/claim-concern.ts';
 import { claimSubmission } from './inbox/claim-submission.ts';
+import { closeConcern } from './inbox/close-concern.ts';
+import { handOverSubmission } from './inbox/hand-over-submission.ts';
+import { releaseConcern } from './inbox/release-concern.ts';
 import { releaseSubmission } from './inbox/release-submission.ts';
 import { logPractice } from './practice/log-practice.ts';
 import { markReplyRead } from './practice/mark-reply-read.ts';
@@ -42,6 +48,7 @@ import { changeStanding } from './students/change-standing.ts';
 import { extendTrial } from './students/extend-trial.ts';
 import { readStudent } from './students/read-student.ts';
 import { addClip } from './submissions/add-clip.ts';
+import { correctSubmission } from './submissions/correct-submission.ts';
 import { listSubmissions } from './submissions/list-submissions.ts';
 import { readClip } from './submissions/read-clip.ts';
 import { readSubmission } from './submissions/read-submission.ts';
@@ -53,6 +60,7 @@ type Ids = {
   reply: string;
   programme: string;
   membership: string;
+  concern: string;
 };
 type Asks = (ctx: Context, ids: Ids) => Promise<unknown>;
 
@@ -84,6 +92,14 @@ const asked: Record<string, Asks> = {
   readDiagnosis: (ctx, ids) => readDiagnosis({ ctx, input: { id: ids.submission } }),
   saveReply: (ctx, ids) => saveReply({ ctx, input: { id: ids.submission, ...reply } }),
   sendReply: (ctx, ids) => sendReply({ ctx, input: { id: ids.submission } }),
+  handOverSubmission: (ctx, ids) =>
+    handOverSubmission({ ctx, input: { id: ids.submission, to: ids.membership, why: 'away' } }),
+  claimConcern: (ctx, ids) => claimConcern({ ctx, input: { id: ids.concern } }),
+  releaseConcern: (ctx, ids) => releaseConcern({ ctx, input: { id: ids.concern } }),
+  closeConcern: (ctx, ids) => closeConcern({ ctx, input: { id: ids.concern, outcome: 'spoke' } }),
+  recordWithdrawal: (ctx, ids) => recordWithdrawal({ ctx, input: { id: ids.student } }),
+  correctSubmission: (ctx, ids) =>
+    correctSubmission({ ctx, input: { id: ids.submission, version: 1, club: '7-iron' } }),
   undoReply: (ctx, ids) => undoReply({ ctx, input: { id: ids.submission } }),
   correctReply: (ctx, ids) => correctReply({ ctx, input: { id: ids.reply, words: 'So.', version: 1 } }),
   askBack: (ctx, ids) => askBack({ ctx, input: { id: ids.reply, words: 'Why?' } }),
@@ -125,8 +141,8 @@ const rows = [
 let test: TestDatabase;
 let world: SystemWorld;
 const made: { ours: Ids; foreign: Ids; missing: Ids } = {
-  ours: { submission: '', clip: '', student: '', reply: '', programme: '', membership: '' },
-  foreign: { submission: '', clip: '', student: '', reply: '', programme: '', membership: '' },
+  ours: { submission: '', clip: '', student: '', reply: '', programme: '', membership: '', concern: '' },
+  foreign: { submission: '', clip: '', student: '', reply: '', programme: '', membership: '', concern: '' },
   missing: {
     submission: newId(),
     clip: newId(),
@@ -134,6 +150,7 @@ const made: { ours: Ids; foreign: Ids; missing: Ids } = {
     reply: newId(),
     programme: newId(),
     membership: newId(),
+    concern: newId(),
   },
 };
 const actors: Record<string, Context> = {};
@@ -146,8 +163,18 @@ const idsOf = async (): Promise<Ids & { academyId: string }> => {
   const programme = await createProgramme(test.db, { academyId, studentId, submissionId });
   const sent = await createReply(test.db, programme);
   const coach = await createMembership(test.db, { academyId });
+  const concern = newId();
+  await withAcademy(test.db, academyId, (tx) =>
+    tx.concern.create({
+      data: {
+        ...{ academyId, id: concern, studentId, kind: 'stuck', subjectId: programme.id, pain: 'none' },
+        ...{ words: '', status: 'waiting', raisedAt: factoryNow, answerBy: factoryNow },
+        ...{ priorityKey: factoryNow, reasons: [], version: 1 },
+      },
+    }),
+  );
   const ids = { submission: submissionId, clip: clip.id, student: studentId };
-  return { ...ids, reply: sent.id, programme: programme.id, membership: coach.id, academyId };
+  return { ...ids, reply: sent.id, programme: programme.id, membership: coach.id, concern, academyId };
 };
 
 beforeAll(async () => {

@@ -1,5 +1,13 @@
 import type { Database } from '@ballfirst/db/database';
-import type { Academy, Clip, Membership, Prisma, Student, Submission } from '@ballfirst/db/generated/client';
+import type {
+  Academy,
+  Clip,
+  Concern,
+  Membership,
+  Prisma,
+  Student,
+  Submission,
+} from '@ballfirst/db/generated/client';
 import { newId } from '@ballfirst/db/ids';
 import { withAcademy } from '@ballfirst/db/with-academy';
 
@@ -148,4 +156,30 @@ export const createClip = async (
     submissionId: given.submissionId ?? submission.id,
   };
   return withAcademy(db, submission.academyId, (tx) => tx.clip.create({ data }));
+};
+
+/** A new pain told while practising, waiting. */
+export const createConcern = async (
+  db: Database,
+  given: Partial<Prisma.ConcernUncheckedCreateInput> = {},
+): Promise<Concern> => {
+  const academyId = given.academyId ?? (await createAcademy(db)).id;
+  const studentId = given.studentId ?? (await createStudent(db, { academyId })).id;
+  const data = {
+    id: newId(),
+    kind: 'pain',
+    subjectId: newId(),
+    pain: 'new',
+    words: '',
+    status: 'waiting',
+    raisedAt: factoryNow,
+    answerBy: hoursLater(4),
+    priorityKey: hoursLater(4),
+    reasons: [{ kind: 'pain', pain: 'new' }],
+    version: 1,
+    ...given,
+    academyId,
+    studentId,
+  };
+  return withAcademy(db, academyId, (tx) => tx.concern.create({ data }));
 };

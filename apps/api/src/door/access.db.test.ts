@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { operations } from '@ballfirst/contracts/http/operations';
 import type { Operation } from '@ballfirst/contracts/operation';
+import { withAcademy } from '@ballfirst/db/with-academy';
 import {
   createAcademy,
   createClip,
@@ -22,10 +23,12 @@ type Ids = {
   replies: string;
   programmes: string;
   staff: string;
+  concerns: string;
   clipId: string;
 };
 type Asker = { cookie: string | null; role: 'student' | 'coach' | 'manager' | null };
 
+const now = new Date('2026-03-10T09:00:00Z');
 let database: TestDatabase;
 let door: Door;
 let ids: Ids;
@@ -43,7 +46,7 @@ const membersOf = async (academyId: string, mark: string): Promise<void> => {
 
 beforeAll(async () => {
   database = await testDatabase();
-  door = await openDoor(database.db, { now: new Date('2026-03-10T09:00:00Z') });
+  door = await openDoor(database.db, { now, databaseUrl: database.appUrl });
   const { id: academyId } = await createAcademy(database.db);
   const { id: studentId } = await createStudent(database.db, { academyId });
   const submission = await createSubmission(database.db, { academyId, studentId });
@@ -51,6 +54,15 @@ beforeAll(async () => {
   const programme = await createProgramme(database.db, { academyId, studentId, submissionId: submission.id });
   const reply = await createReply(database.db, programme);
   const coach = await createMembership(database.db, { academyId, role: 'coach', name: 'a coach' });
+  const concern = await withAcademy(database.db, academyId, (tx) =>
+    tx.concern.create({
+      data: {
+        ...{ academyId, id: randomUUID(), studentId, kind: 'stuck', subjectId: programme.id, pain: 'none' },
+        ...{ words: '', status: 'waiting', raisedAt: now, answerBy: now, priorityKey: now },
+        ...{ reasons: [], version: 1 },
+      },
+    }),
+  );
   ids = {
     submissions: submission.id,
     clips: clip.id,
@@ -58,6 +70,7 @@ beforeAll(async () => {
     replies: reply.id,
     programmes: programme.id,
     staff: coach.id,
+    concerns: concern.id,
     clipId: clip.id,
   };
   askers['signed out'] = { role: null, cookie: null };
@@ -105,6 +118,9 @@ const bodies = (): Record<string, unknown> => ({
   changeStanding: { to: 'paid', reason: 'asked' },
   askBack: { words: 'Where do I look?' },
   answerBack: { words: 'At the ball.' },
+  handOverSubmission: { to: ids.staff, why: 'away' },
+  claimNext: { fault: null },
+  closeConcern: { outcome: 'spoke' },
   chooseReminders: { reminders: true },
   setReminderRule: { on: true },
   inviteStaff: { name: 'Ann', email: 'ann@example.test', role: 'coach' },
@@ -150,7 +166,7 @@ const without = ({ requestId: _, ...problem }: Record<string, unknown>): unknown
 
 it('has an operation with an id in it for each kind of thing', () => {
   expect(new Set(withId.map((it) => it.path.split('/')[2]))).toEqual(
-    new Set(['submissions', 'clips', 'students', 'replies', 'programmes', 'staff']),
+    new Set(['submissions', 'clips', 'students', 'replies', 'programmes', 'staff', 'concerns']),
   );
 });
 
@@ -193,7 +209,16 @@ describe.each(withId)('$id', (it_) => {
     const asker = Object.values(askers).find(({ role }) => role !== null && mayUse(it_.who, role));
     const no = 'no-id';
     const answer = await ask(it_, asker ?? { role: null, cookie: null }, {
-      ...{ submissions: no, clips: no, students: no, replies: no, programmes: no, staff: no, clipId: no },
+      ...{
+        submissions: no,
+        clips: no,
+        students: no,
+        replies: no,
+        programmes: no,
+        staff: no,
+        concerns: no,
+        clipId: no,
+      },
     });
     expect([answer.statusCode, answer.json().code]).toEqual([404, 'not-found']);
   });

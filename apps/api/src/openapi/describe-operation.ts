@@ -57,7 +57,10 @@ export const describeOperation = (it: Operation, writer: SchemaWriter): JsonSche
   const good: JsonSchema =
     it.status === 204
       ? { description: 'Done.' }
-      : { description: 'Done.', content: { 'application/json': { schema: writer.write(it.reply) } } };
+      : {
+          description: 'Done.',
+          content: { [it.stream ?? 'application/json']: { schema: writer.write(it.reply) } },
+        };
   if (it.guarded) good.headers = { ETag: { description: 'The version now.', schema: { type: 'string' } } };
   return {
     operationId: it.id,

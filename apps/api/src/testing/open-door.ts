@@ -30,6 +30,9 @@ export type DoorOptions = {
   /** Where media lie; a new folder, removed with the door, unless given. */
   readonly folder?: string;
   readonly log?: Resources['log'];
+  /** The test's database, for what listens on a connection of its own. */
+  readonly databaseUrl?: string;
+  readonly beatMs?: number;
 };
 
 /** The door as tests open it: the real app on real adapters, in a folder of its own, with a clock the test moves. */
@@ -38,7 +41,7 @@ export const openDoor = async (db: Database, options: DoorOptions = {}): Promise
   const env = readEnv({
     PORT: '0',
     SITE_URL: options.siteUrl ?? 'http://127.0.0.1:9',
-    DATABASE_URL: 'postgresql://of-the-test',
+    DATABASE_URL: options.databaseUrl ?? 'postgresql://of-the-test',
     MEDIA_FOLDER: folder,
     MAIL_FOLDER: path.join(folder, 'mail'),
     PUBLIC_URL: options.publicUrl ?? 'http://127.0.0.1:4100',
@@ -57,6 +60,7 @@ export const openDoor = async (db: Database, options: DoorOptions = {}): Promise
     resources,
     ...(options.pace ? { pace: options.pace } : {}),
     ...(options.openFile ? { openFile: options.openFile } : {}),
+    ...(options.beatMs ? { beatMs: options.beatMs } : {}),
   });
   const door: Door = {
     app,

@@ -40,6 +40,8 @@ export const RankedCause = z.object({
   share: z.number(),
   score: z.number(),
   factors: z.array(z.string()),
+  /** Why this view cannot show it; null: it can. */
+  unseen: z.string().nullable(),
 });
 export const Marking = z.object({
   clipId: Id,
@@ -52,6 +54,8 @@ export const Evidence = z.object({
   readings: z.array(Reading),
   refusals: z.array(z.object({ key: z.string(), words: z.string() })),
   causes: z.array(RankedCause),
+  /** The cause to fix first, by id; null: nothing stands out. */
+  first: z.string().nullable(),
   /** The next mark or observation worth making, or null: enough. */
   next: z
     .object({ kind: z.enum(['mark', 'observation']), position: z.string().nullable(), point: z.string() })

@@ -1,11 +1,13 @@
 import {
   createAcademy,
   createClip,
+  createConcern,
   createMembership,
   createStudent,
   createSubmission,
   factoryNow,
 } from '@ballfirst/testing/factories';
+import { createEntry, createProgramme } from '@ballfirst/testing/practice-factories';
 import { type TestDatabase, testDatabase } from '@ballfirst/testing/test-database';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { newId } from '../ids.ts';
@@ -23,7 +25,7 @@ const later = (hours: number): Date => new Date(now.getTime() + hours * 3_600_00
 
 const idsOf = async (academyId: string, filters: InboxFilters): Promise<string[]> => {
   const rows = await readInboxPage(test.db, { academyId, limit: 50, filters, now });
-  return rows.map((row) => row.submissionId);
+  return rows.map((row) => row.id);
 };
 
 describe('readInboxPage', () => {
@@ -41,11 +43,13 @@ describe('readInboxPage', () => {
     const clip = await createClip(test.db, { academyId, studentId, submissionId: submission.id });
     const [row] = await readInboxPage(test.db, { academyId, limit: 10, filters: {}, now });
     expect(row).toMatchObject({
-      submissionId: submission.id,
+      id: submission.id,
+      kind: 'swing',
       studentId,
       studentName: 'A student',
       standing: 'trial',
-      trialStartedAt: now,
+      trialDay: 1,
+      zone: 'UTC',
       trialEndsAt: later(14 * 24),
       club: '8-iron',
       view: 'face-on',
@@ -53,7 +57,6 @@ describe('readInboxPage', () => {
       leadFault: 'fat',
       tally: submission.tally,
       pain: 'new',
-      painNote: 'wrist',
       painSeenAt: null,
       reasons: [],
       answerBy: submission.answerBy,
@@ -61,7 +64,10 @@ describe('readInboxPage', () => {
       claimedBy: coach.id,
       claimedByName: 'The coach',
       claimExpiresAt: later(1),
-      clips: [{ id: clip.id, view: 'face-on', swingLength: 'full', status: 'ready', hasPoster: true }],
+      handedByName: null,
+      posterClipId: clip.id,
+      programmeId: null,
+      cause: null,
       version: 1,
     });
     const [lapsed] = await readInboxPage(test.db, { academyId, limit: 10, filters: {}, now: later(1) });
@@ -90,28 +96,75 @@ describe('readInboxPage', () => {
       const page = await readInboxPage(test.db, after === undefined ? query : { ...query, after });
       const last = page.at(-1);
       if (last === undefined) break;
-      seen.push(...page.map((row) => row.submissionId));
-      after = { key: last.priorityKey, id: last.submissionId };
+      seen.push(...page.map((row) => row.id));
+      after = { key: last.priorityKey, id: last.id };
     }
     expect(seen).toEqual(every);
   });
 
-  it('filters by fault, by claim and by kind', async () => {
+  it('filters by fault, by claim, by kind and by name', async () => {
     const coach = await createMembership(test.db);
     const { academyId } = coach;
-    const student = await createStudent(test.db, { academyId });
+    const member = await createMembership(test.db, { academyId, role: 'student', name: 'Ásta Brook' });
+    const student = await createStudent(test.db, { academyId, membershipId: member.id });
+    const other = await createStudent(test.db, { academyId });
     const base = { academyId, studentId: student.id };
-    const first = await createSubmission(test.db, { ...base, sentAt: later(-5), leadFault: 'thin' });
+    const first = await createSubmission(test.db, { ...base, priorityKey: later(1), leadFault: 'thin' });
     const claim = { claimedBy: coach.id, claimedAt: now, claimExpiresAt: later(1) };
-    const claimed = await createSubmission(test.db, { ...base, ...claim });
-    const pained = await createSubmission(test.db, { ...base, pain: 'worse' });
-    const checked = await createSubmission(test.db, { ...base, checkInId: newId() });
+    const claimed = await createSubmission(test.db, { ...base, ...claim, priorityKey: later(2) });
+    const pained = await createSubmission(test.db, { ...base, priorityKey: later(3), pain: 'worse' });
+    const concern = await createConcern(test.db, { academyId, studentId: other.id, priorityKey: later(4) });
+    expect(await idsOf(academyId, {})).toEqual([first.id, claimed.id, pained.id, concern.id]);
     expect(await idsOf(academyId, { fault: 'thin' })).toEqual([first.id]);
     expect(await idsOf(academyId, { claimedBy: coach.id })).toEqual([claimed.id]);
-    expect(await idsOf(academyId, { claimedBy: 'none' })).not.toContain(claimed.id);
-    expect(await idsOf(academyId, { kind: 'pain' })).toEqual([pained.id]);
-    expect(await idsOf(academyId, { kind: 'check-in' })).toEqual([checked.id]);
-    expect(await idsOf(academyId, { kind: 'first' })).toEqual([first.id]);
+    expect(await idsOf(academyId, { claimedBy: 'none' })).toEqual([first.id, pained.id, concern.id]);
+    expect(await idsOf(academyId, { claimedBy: 'none', fault: 'fat' })).toEqual([pained.id]);
+    expect(await idsOf(academyId, { kind: 'swing' })).toEqual([first.id, claimed.id, pained.id]);
+    expect(await idsOf(academyId, { kind: 'swing', fault: 'thin' })).toEqual([first.id]);
+    expect(await idsOf(academyId, { kind: 'pain' })).toEqual([pained.id, concern.id]);
+    expect(await idsOf(academyId, { kind: 'stuck' })).toEqual([]);
+    expect(await idsOf(academyId, { search: 'ásta' })).toEqual([first.id, claimed.id, pained.id]);
+    expect(await idsOf(academyId, { search: 'BROOK', fault: 'fat', claimedBy: coach.id })).toEqual([
+      claimed.id,
+    ]);
+    expect(await idsOf(academyId, { search: 'a student' })).toEqual([concern.id]);
+    expect(await idsOf(academyId, { search: '100 %_' })).toEqual([]);
+  });
+
+  it('tells the day of a trial by the calendar of its student', async () => {
+    const member = await createMembership(test.db, { role: 'student', zone: 'Pacific/Auckland' });
+    const { academyId } = member;
+    // In Auckland it is the 10th, a quarter to one at night; in UTC still the 9th.
+    const trialStartedAt = new Date('2026-03-09T11:45:00Z');
+    const { id } = await createStudent(test.db, { academyId, membershipId: member.id, trialStartedAt });
+    await createSubmission(test.db, { academyId, studentId: id });
+    const at = async (instant: string) => {
+      const [row] = await readInboxPage(test.db, {
+        ...{ academyId, limit: 1, filters: {}, now: new Date(instant) },
+      });
+      return row?.trialDay;
+    };
+    expect(await at('2026-03-10T10:59:00Z')).toBe(1);
+    expect(await at('2026-03-10T11:00:00Z')).toBe(2);
+  });
+
+  it('carries the last programme and how its drill went', async () => {
+    const student = await createStudent(test.db);
+    const base = { academyId: student.academyId, studentId: student.id };
+    const done = { status: 'done', endedAt: now };
+    const programme = await createProgramme(test.db, { ...base, ...done });
+    await createEntry(test.db, programme, { at: later(-2), verdict: 'stay' });
+    await createEntry(test.db, programme, { at: later(-1), verdict: 'passed' });
+    const [row] = await readInboxPage(test.db, {
+      ...{ academyId: student.academyId, limit: 1, filters: {}, now },
+    });
+    expect(row).toMatchObject({
+      programmeId: programme.id,
+      cause: 'thrown-early',
+      drillId: 'flat-towel',
+      programmeStatus: 'done',
+      lastVerdict: 'passed',
+    });
   });
 
   it('never shows another academy, leaves no tenant behind and refuses to change one', async () => {

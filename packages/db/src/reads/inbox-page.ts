@@ -1,36 +1,51 @@
+import type { InboxItem } from '@ballfirst/contracts/http/inbox';
 import { namedCall, type Pooled } from '../named-call.ts';
 
-/** One waiting submission as the inbox shows it. `tally` and `reasons` are typed in contracts; parse them there. */
+export type InboxKind = InboxItem['kind'];
+type Swing = Extract<InboxItem, { kind: 'swing' }>;
+type Programme = NonNullable<InboxItem['last']>;
+
+/** One thing that waits, as the inbox shows it. Words are of the closed lists: checks of the table see to that. */
 export type InboxRow = {
-  submissionId: string;
+  /** Of the submission, or of the concern. */
+  id: string;
+  kind: InboxKind;
   priorityKey: Date;
   studentId: string;
   studentName: string;
-  standing: string;
-  hand: 'right' | 'left';
-  ageGroup: string;
-  trialStartedAt: Date | null;
+  standing: InboxItem['student']['standing'];
+  /** By the student's own calendar; null for one who is on no trial, or whose trial has not begun. */
+  trialDay: number | null;
   trialEndsAt: Date | null;
-  club: string;
-  lie: string;
-  /** Of the first clip; null when the submission has none. */
-  view: string | null;
-  swingLength: string | null;
-  leadFault: string | null;
-  tally: unknown;
+  /** Of the academy. */
+  zone: string;
+  /** Null for a concern, as are lead fault and tally. */
+  club: Swing['club'] | null;
+  /** Of the first clip; null when there is none. */
+  view: Swing['view'] | null;
+  swingLength: Swing['swingLength'] | null;
+  leadFault: Swing['leadFault'];
+  tally: Swing['tally'] | null;
   note: string;
-  pain: 'none' | 'new' | 'worse';
-  painNote: string;
+  pain: Swing['pain'];
   painSeenAt: Date | null;
-  headStartHours: number;
-  reasons: unknown;
-  sentAt: Date;
+  reasons: InboxItem['reasons'];
+  raisedAt: Date;
   answerBy: Date;
-  checkInId: string | null;
   claimedBy: string | null;
   claimedByName: string | null;
   claimExpiresAt: Date | null;
-  clips: { id: string; view: string; swingLength: string; status: string; hasPoster: boolean }[];
+  handedByName: string | null;
+  handedWhy: string | null;
+  /** The first clip that has a picture. */
+  posterClipId: string | null;
+  /** The student's last programme, whatever became of it; its fields are null together. */
+  programmeId: string | null;
+  cause: string | null;
+  drillId: string | null;
+  rung: string | null;
+  programmeStatus: Programme['status'] | null;
+  lastVerdict: Programme['lastVerdict'];
   version: number;
 };
 
@@ -38,8 +53,10 @@ export type InboxFilters = {
   fault?: string;
   /** A membership id; `none`: those nobody holds at `now`. */
   claimedBy?: string;
-  /** `pain`: new or worse and not seen yet; `check-in`: answers a check-in; `first`: a student's first swing. */
-  kind?: 'pain' | 'check-in' | 'first' | 'swing';
+  /** `pain` has the swings whose pain nobody has read, too. */
+  kind?: InboxKind;
+  /** Part of a student's name, whatever the case. */
+  search?: string;
 };
 
 export type InboxQuery = {
@@ -53,7 +70,7 @@ export type InboxQuery = {
 
 const statement = {
   name: 'inbox_page',
-  text: 'SELECT * FROM inbox_page($1, $2, $3, $4, $5, $6, $7, $8)',
+  text: 'SELECT * FROM inbox_page($1, $2, $3, $4, $5, $6, $7, $8, $9)',
 };
 
 /**
@@ -69,5 +86,6 @@ export const readInboxPage = (db: Pooled, query: InboxQuery): Promise<InboxRow[]
     query.filters.fault ?? null,
     query.filters.claimedBy ?? null,
     query.filters.kind ?? null,
+    query.filters.search ?? null,
     query.now,
   ]);

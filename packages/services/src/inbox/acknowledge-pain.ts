@@ -4,6 +4,7 @@ import { audit } from '../audit.ts';
 import { requireStaff } from '../authorise.ts';
 import { inTransaction } from '../in-transaction.ts';
 import type { Call, Reply } from '../operation-types.ts';
+import { emit } from '../outbox.ts';
 import { findSubmission, lockSubmission } from '../submissions/lock-submission.ts';
 import { submissionOf } from '../submissions/submission-of.ts';
 import { triageOf } from '../submissions/triage-of.ts';
@@ -41,6 +42,7 @@ export const acknowledgePain = async ({
       data: { painSeenAt: now, priorityKey: place.priorityKey, version: { increment: 1 } },
     });
     await audit(tx, ctx, { action: 'acknowledge-pain', subject: `submission:${row.id}` });
+    await emit(tx, ctx, 'submission.pain-seen', { submissionId: row.id });
     return submissionOf(await findSubmission(tx, ctx, row.id), now);
   });
 };

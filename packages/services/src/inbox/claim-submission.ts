@@ -1,11 +1,11 @@
 import { ProblemError } from '@ballfirst/contracts/problems';
-import { audit } from '../audit.ts';
+import { claimSubmissionRow } from '@ballfirst/db/claims/claim-submission';
+import { readOpenSubmission } from '@ballfirst/db/reads/open-submission';
 import { requireStaff } from '../authorise.ts';
-import { inTransaction } from '../in-transaction.ts';
 import type { Call, Reply } from '../operation-types.ts';
-import { emit } from '../outbox.ts';
-import { findSubmission, lockSubmission } from '../submissions/lock-submission.ts';
-import { claimOf, submissionOf } from '../submissions/submission-of.ts';
+import { openedSubmission } from '../review/opened-submission.ts';
+import { findSubmission } from '../submissions/lock-submission.ts';
+import { submissionOf } from '../submissions/submission-of.ts';
 import { claimExpiry } from './claim-minutes.ts';
 
 /**
@@ -17,26 +17,21 @@ export const claimSubmission = async ({
   input,
 }: Call<'claimSubmission'>): Promise<Reply<'claimSubmission'>> => {
   const { membershipId } = requireStaff(ctx);
-  return inTransaction(ctx, async (tx) => {
-    const now = ctx.resources.clock.now();
-    const row = await lockSubmission(tx, ctx, input.id);
-    if (row.status === 'answered') throw new ProblemError('already-answered');
-    if (row.status !== 'waiting') throw new ProblemError('wrong-state');
-    const held = claimOf(row, now);
-    if (held !== null && held.membershipId !== membershipId) throw new ProblemError('already-claimed');
-    await tx.submission.update({
-      where: { academyId_id: { academyId: ctx.academyId, id: row.id } },
-      data: {
-        claimedBy: membershipId,
-        claimedAt: held === null ? now : row.claimedAt,
-        claimExpiresAt: claimExpiry(now),
-        ...(held === null ? { version: { increment: 1 } } : {}),
-      },
-    });
-    if (held === null) {
-      await audit(tx, ctx, { action: 'claim-submission', subject: `submission:${row.id}` });
-      await emit(tx, ctx, 'submission.claimed', { submissionId: row.id });
-    }
-    return submissionOf(await findSubmission(tx, ctx, row.id), now);
-  });
+  const { academyId, requestId, tx } = ctx;
+  const { db, clock } = ctx.resources;
+  const now = clock.now();
+  const claim = {
+    academyId,
+    submissionId: input.id,
+    membershipId,
+    now,
+    expiresAt: claimExpiry(now),
+    requestId,
+  };
+  const outcome = await claimSubmissionRow(db, claim, tx);
+  if (outcome !== 'claimed' && outcome !== 'renewed') throw new ProblemError(outcome);
+  if (tx !== undefined) return submissionOf(await findSubmission(tx, ctx, input.id), now);
+  const opened = await readOpenSubmission(db, { academyId, submissionId: input.id });
+  if (opened === null) throw new ProblemError('not-found');
+  return openedSubmission(opened, now);
 };

@@ -1,54 +1,65 @@
-import { type InboxItem, Reason } from '@ballfirst/contracts/http/inbox';
-import { Club, Outcome, Standing, SwingLength, Tally, View } from '@ballfirst/contracts/words';
+import type { InboxItem } from '@ballfirst/contracts/http/inbox';
 import type { InboxRow } from '@ballfirst/db/reads/inbox-page';
-import { z } from 'zod';
 import { mediaPath } from '../clips/keys.ts';
-import { trialDayOf } from '../students/trial-day-of.ts';
 import { blockOf, type DayEdges } from './block-of.ts';
-import type { Zones } from './kept-zones.ts';
 
-const Reasons = z.array(Reason);
-
-const claimOf = ({ claimedBy, claimedByName, claimExpiresAt }: InboxRow): InboxItem['claim'] =>
-  claimedBy === null || claimedByName === null || claimExpiresAt === null
-    ? null
-    : { membershipId: claimedBy, name: claimedByName, expiresAt: claimExpiresAt.toISOString() };
-
-const posterOf = ({ clips }: InboxRow): string | null => {
-  const clip = clips.find(({ hasPoster }) => hasPoster);
-  return clip === undefined ? null : mediaPath(clip.id, 'poster.jpg');
+const claimOf = (row: InboxRow): InboxItem['claim'] => {
+  const { claimedBy, claimedByName, claimExpiresAt, handedByName, handedWhy } = row;
+  if (claimedBy === null || claimedByName === null || claimExpiresAt === null) return null;
+  const handed = handedByName === null || handedWhy === null ? null : { by: handedByName, why: handedWhy };
+  return { membershipId: claimedBy, name: claimedByName, expiresAt: claimExpiresAt.toISOString(), handed };
 };
 
-/** A row of the inbox as the contract says it: blocks by the academy's days, the day of a trial by the student's own. */
-export const inboxItemOf = (
-  row: InboxRow,
-  at: { readonly edges: DayEdges; readonly zones: Zones },
-): InboxItem => ({
-  id: row.submissionId,
-  kind: 'swing',
+const lastOf = (row: InboxRow): InboxItem['last'] => {
+  const { programmeId, cause, drillId, rung, programmeStatus, lastVerdict } = row;
+  if (programmeId === null || cause === null || drillId === null || rung === null || programmeStatus === null)
+    return null;
+  return { id: programmeId, cause, drillId, rung, status: programmeStatus, lastVerdict };
+};
+
+const common = (row: InboxRow, edges: DayEdges) => ({
+  id: row.id,
   student: {
     id: row.studentId,
     name: row.studentName,
-    standing: Standing.parse(row.standing),
-    trialDay: trialDayOf(
-      { ...row, zone: at.zones.students.get(row.studentId) ?? at.zones.academy },
-      at.edges.now,
-    ),
+    standing: row.standing,
+    trialDay: row.trialDay,
     trialEndsAt: row.trialEndsAt?.toISOString() ?? null,
   },
-  club: Club.parse(row.club),
-  // A swing that waits has a clip; one that lost it is shown as the view we ask for first.
-  view: View.parse(row.view ?? 'face-on'),
-  swingLength: SwingLength.parse(row.swingLength ?? 'full'),
-  leadFault: Outcome.nullable().parse(row.leadFault),
-  tally: Tally.parse(row.tally),
-  note: row.note,
-  pain: row.pain,
-  painSeenAt: row.painSeenAt?.toISOString() ?? null,
-  reasons: Reasons.parse(row.reasons),
+  reasons: row.reasons,
+  raisedAt: row.raisedAt.toISOString(),
   answerBy: row.answerBy.toISOString(),
-  block: blockOf(row, at.edges),
+  block: blockOf(row, edges),
   claim: claimOf(row),
-  poster: posterOf(row),
-  sentAt: row.sentAt.toISOString(),
+  last: lastOf(row),
 });
+
+/** A row of the inbox as the contract says it, with its block by the academy's own days. */
+export const inboxItemOf = (row: InboxRow, edges: DayEdges): InboxItem => {
+  const shown = common(row, edges);
+  switch (row.kind) {
+    case 'swing':
+      // Both are never null in the table of submissions; only a concern has none.
+      if (row.club === null || row.tally === null) throw new TypeError('A swing without club or tally.');
+      return {
+        ...shown,
+        kind: 'swing',
+        club: row.club,
+        // A swing that waits has a clip; one that lost it is shown as the view we ask for first.
+        view: row.view ?? 'face-on',
+        swingLength: row.swingLength ?? 'full',
+        leadFault: row.leadFault,
+        tally: row.tally,
+        note: row.note,
+        pain: row.pain,
+        painSeenAt: row.painSeenAt?.toISOString() ?? null,
+        poster: row.posterClipId === null ? null : mediaPath(row.posterClipId, 'poster.jpg'),
+      };
+    case 'pain':
+      return { ...shown, kind: 'pain', pain: row.pain === 'worse' ? 'worse' : 'new' };
+    case 'question':
+      return { ...shown, kind: 'question', words: row.note };
+    default:
+      return { ...shown, kind: row.kind };
+  }
+};

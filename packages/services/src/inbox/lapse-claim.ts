@@ -2,6 +2,7 @@ import { audit } from '../audit.ts';
 import { requireSystem } from '../authorise.ts';
 import type { Context } from '../context.ts';
 import { inTransaction } from '../in-transaction.ts';
+import { emit } from '../outbox.ts';
 import { lockSubmission } from '../submissions/lock-submission.ts';
 import { unclaimed } from './require-claim.ts';
 
@@ -23,6 +24,7 @@ export const lapseClaim = async ({
       data: { ...unclaimed, version: { increment: 1 } },
     });
     await audit(tx, ctx, { action: 'lapse-claim', subject: `submission:${row.id}` });
+    await emit(tx, ctx, 'submission.lapsed', { submissionId: row.id });
     return { lapsed: true };
   });
 };

@@ -4,11 +4,12 @@ import { instantPlaceOf, pageOf } from '../keyset.ts';
 import type { Call, Input, Reply } from '../operation-types.ts';
 import { dayEdges } from './block-of.ts';
 import { inboxItemOf } from './inbox-item-of.ts';
-import { keptZones } from './kept-zones.ts';
 
 const filtersOf = (input: Input<'readInbox'>, membershipId: string): InboxFilters => ({
   ...(input.fault === undefined ? {} : { fault: input.fault }),
   ...(input.claimed === undefined ? {} : { claimedBy: input.claimed === 'me' ? membershipId : 'none' }),
+  ...(input.kind === undefined ? {} : { kind: input.kind }),
+  ...(input.search === undefined ? {} : { search: input.search }),
 });
 
 /** One page of what waits, by its stored priority. @throws ProblemError not-allowed, bad-request */
@@ -24,13 +25,10 @@ export const readInbox = async ({ ctx, input }: Call<'readInbox'>): Promise<Repl
   });
   const { items, next } = pageOf(rows, input.limit, (row) => ({
     key: row.priorityKey.toISOString(),
-    id: row.submissionId,
+    id: row.id,
   }));
-  if (items.length === 0) return { items: [], next };
-  const zones = await keptZones(
-    ctx,
-    items.map(({ studentId }) => studentId),
-  );
-  const edges = dayEdges(now, zones.academy);
-  return { items: items.map((row) => inboxItemOf(row, { edges, zones })), next };
+  const [first] = items;
+  if (first === undefined) return { items: [], next };
+  const edges = dayEdges(now, first.zone);
+  return { items: items.map((row) => inboxItemOf(row, edges)), next };
 };

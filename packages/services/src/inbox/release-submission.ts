@@ -3,6 +3,7 @@ import { audit } from '../audit.ts';
 import { requireStaff } from '../authorise.ts';
 import { inTransaction } from '../in-transaction.ts';
 import type { Call, Reply } from '../operation-types.ts';
+import { emit } from '../outbox.ts';
 import { findSubmission, lockSubmission } from '../submissions/lock-submission.ts';
 import { claimOf, submissionOf } from '../submissions/submission-of.ts';
 import { unclaimed } from './require-claim.ts';
@@ -27,6 +28,7 @@ export const releaseSubmission = async ({
         data: { ...unclaimed, version: { increment: 1 } },
       });
       await audit(tx, ctx, { action: 'release-submission', subject: `submission:${row.id}` });
+      await emit(tx, ctx, 'submission.released', { submissionId: row.id });
     }
     return submissionOf(await findSubmission(tx, ctx, row.id), now);
   });

@@ -7,6 +7,12 @@ import { lockSubmission } from '../submissions/lock-submission.ts';
 import { claimOf } from '../submissions/submission-of.ts';
 import { claimExpiry } from './claim-minutes.ts';
 
+/** The later of the two: work never shortens a claim that was handed over for longer. */
+const laterOf = (end: Date | null, now: Date): Date => {
+  const renewed = claimExpiry(now);
+  return end !== null && end > renewed ? end : renewed;
+};
+
 /**
  * The submission one works on: locked, waiting, under one's own claim; the work renews the claim.
  * @throws ProblemError not-found, already-answered, wrong-state, already-claimed, not-claimed
@@ -22,10 +28,16 @@ export const requireClaim = async (tx: Tx, ctx: Context, id: string): Promise<Su
   if (held.membershipId !== membershipId) throw new ProblemError('already-claimed');
   await tx.submission.update({
     where: { academyId_id: { academyId: ctx.academyId, id } },
-    data: { claimExpiresAt: claimExpiry(now) },
+    data: { claimExpiresAt: laterOf(row.claimExpiresAt, now) },
   });
   return row;
 };
 
 /** What a submission's row looks like without a claim. */
-export const unclaimed = { claimedBy: null, claimedAt: null, claimExpiresAt: null } as const;
+export const unclaimed = {
+  claimedBy: null,
+  claimedAt: null,
+  claimExpiresAt: null,
+  handedBy: null,
+  handedWhy: null,
+} as const;
