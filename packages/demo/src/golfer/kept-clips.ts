@@ -30,14 +30,16 @@ const behind = (change: Partial<Camera>): Camera => ({
   asideMm: -230,
   ...change,
 });
+/** While a ball is struck the stick lies clear of the toe of the club. */
+const stickAside = { stickBeyondBallMm: 110, stickLengthMm: 1200 };
 type Rest = Partial<Pick<ClipPlan, 'hand' | 'fps' | 'changes'>>;
 const plan = (id: string, cause: GolferCause, look: Look, camera: Camera, rest: Rest = {}): ClipPlan => ({
   id,
   cause,
   hand: 'right',
   fps: 120,
-  changes: {},
   ...rest,
+  changes: { ...stickAside, ...rest.changes },
   camera,
   look,
 });

@@ -43,7 +43,7 @@ const clickAt1080: Readonly<Record<GolferPoint, number>> = {
   'seat-line': 6,
 };
 
-/** What clothing and turn hide of a point, 1 SD in mm: marking twice does not show it (facts: 15-20 mm; common practice). */
+/** What clothing and turn hide of a point across the picture, 1 SD in mm: marking twice does not show it (facts: 15-20 mm; common practice). */
 export const usualClothingMm: Readonly<Partial<Record<GolferPoint, number>>> = {
   'hip-middle': 17,
   'neck-base': 17,
@@ -75,26 +75,24 @@ export function makeMarks(
   const { swing, camera, truth } = shot;
   const random = seededRandom(seed);
   const scale = (clicks * Math.min(camera.widthPx, camera.heightPx)) / 1080;
-  const shirt = new Map<GolferPoint, readonly [number, number]>();
-  const two = (): readonly [number, number] => [drawNormal(random), drawNormal(random)];
+  const shirt = new Map<GolferPoint, number>();
   const click = () => (random() < 0.1 ? 3 : 1) * drawNormal(random);
   return places.map(({ position, point }) => {
     const s = clickAt1080[point] * scale;
-    const own = shirt.get(point) ?? two();
+    const own = shirt.get(point) ?? drawNormal(random);
     shirt.set(point, own);
     const bias = biasOf(coachSeed, point);
     const spot = spotsOf(swing.poseAt(truth.positions[position] / truth.fps))[point];
     const worn = (clothingMm[point] ?? 0) * pixelsPerMm(camera, sceneOf(swing), spot);
-    const now = two();
-    const hidden = (axis: 0 | 1) =>
-      worn * (Math.sqrt(clothingShared) * own[axis] + Math.sqrt(1 - clothingShared) * now[axis]);
+    const now = drawNormal(random);
+    const hidden = worn * (Math.sqrt(clothingShared) * own + Math.sqrt(1 - clothingShared) * now);
     const [x, y] = truth.points[position][point];
     return {
       position,
       point,
       frame: truth.positions[position],
-      x: x + hidden(0) + s * (click() + 0.5 * bias[0]),
-      y: y + hidden(1) + s * (click() + 0.5 * bias[1]),
+      x: x + hidden + s * (click() + 0.5 * bias[0]),
+      y: y + s * (click() + 0.5 * bias[1]),
       source: 'coach' as const,
     };
   });

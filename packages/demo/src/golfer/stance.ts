@@ -40,7 +40,7 @@ export type Stance = {
   readonly gripEndMm: number;
   readonly ball: Spot;
   readonly clubhead: Spot;
-  /** A stick on the ground along the target line, beyond the ball: its trail and its target end. */
+  /** A stick on the ground along the target line: its trail and its target end. */
   readonly stick: readonly [Spot, Spot];
   /** Angle of the shaft from "straight down" in its plane, + leaning so that the head leads, and that plane's slope. */
   readonly shaftRad: number;
@@ -51,7 +51,6 @@ export type Stance = {
 export const headOverSoleMm = 22;
 export const headBehindBallMm = -25;
 const ballRadiusMm = 21.335;
-export const stickLengthMm = 1200;
 /** The middle of both hands along the club from its butt. */
 export const handsDownGripMm = 120;
 
@@ -100,6 +99,7 @@ export function stanceOf(shape: SwingShape): Stance {
   const shaftPlaneDeg = shape.planeDeg - shape.shaftRaisedAtImpactDeg;
   const reach = (length - handsDownGripMm) * Math.cos(shaftRad) * Math.cos(radians(shaftPlaneDeg));
   const ballZ = thighFrontOf(trail).z + shape.handsToThighsMm + reach;
+  const stickZ = ballZ + shape.stickBeyondBallMm;
   return {
     leadHeelMm,
     trailHeelMm,
@@ -109,7 +109,7 @@ export function stanceOf(shape: SwingShape): Stance {
     gripEndMm,
     ball: spot(0, ballRadiusMm, ballZ),
     clubhead: spot(headBehindBallMm, headOverSoleMm, ballZ),
-    stick: [spot(-stickLengthMm / 2, 5, ballZ + 140), spot(stickLengthMm / 2, 5, ballZ + 140)],
+    stick: [spot(-shape.stickLengthMm / 2, 5, stickZ), spot(shape.stickLengthMm / 2, 5, stickZ)],
     shaftRad,
     shaftPlaneDeg,
   };

@@ -12,6 +12,10 @@ export const traits = {
   bodySize: of(1, 0.03),
   clubLengthMm: of(927, 20),
 
+  // A stick on the ground to level the camera by: 45 to 48 inches, through the ball's place along the target line.
+  stickLengthMm: of(1190, 20),
+  stickBeyondBallMm: of(0, 12),
+
   // Address.
   ballInsideLeadHeelMm: of(112, 9),
   heelDistanceMm: of(400, 20),

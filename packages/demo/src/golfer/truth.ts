@@ -3,7 +3,6 @@ import type { GolferCause } from './golfer-causes.ts';
 import { frameOfMoments, type Moment, moments, momentTimes } from './moments.ts';
 import { type GolferPoint, spotsOf } from './points.ts';
 import { between, plus, type Spot, spot } from './space.ts';
-import { stickLengthMm } from './stance.ts';
 import type { Swing } from './swing.ts';
 import { type TrueArc, trueArc } from './true-arc.ts';
 import { trueLengths } from './true-lengths.ts';
@@ -25,7 +24,7 @@ export type Truth = {
   /** The instant of each moment itself, seconds; the frame of `positions` lies within half a frame of it. */
   readonly momentTimesS: Readonly<Record<Moment, number>>;
   readonly points: Readonly<Record<Moment, Readonly<Record<GolferPoint, Pixel>>>>;
-  /** The stick on the ground beside the ball, both ends, and its true length. */
+  /** The stick on the ground along the target line, both ends, and its true length. */
   readonly stick: { readonly ends: readonly [Pixel, Pixel]; readonly lengthMm: number };
   readonly trueMm: Readonly<Record<string, number>>;
   /** Measurements by name at the moments themselves, and on the frames that show them. */
@@ -103,7 +102,7 @@ export function truthOf(swing: Swing, camera: Camera, fps: number, file: string)
     points: byMoment((moment) => pixelsOf(swing, camera, frameTimes[moment])),
     stick: {
       ends: [rounded(project(camera, scene, from)), rounded(project(camera, scene, to))],
-      lengthMm: stickLengthMm,
+      lengthMm: round(swing.shape.stickLengthMm),
     },
     trueMm: trueLengths(swing, frameTimes, arc.lowPointAheadMm),
     measures: inHundredths(trueMeasures(swing, camera.view, momentTimesS)),
