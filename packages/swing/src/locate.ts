@@ -38,7 +38,13 @@ function awayOf({ sight, view, place }: Seen, slope: number) {
     [base, slope],
   ];
   const own: OwnEffect = { name: `${name}/depth`, effect: slope * u, clicked: false };
-  return { mm: sight.distanceMm.value + base.value + mm, parts, own };
+  // The first order misses that an unknown turn carries an unknown depth aside: JCGM 100:2008, 5.1.2 note.
+  const turned: OwnEffect = {
+    name: `${name}/depth-by-yaw`,
+    effect: u * sight.uYawRad,
+    clicked: false,
+  };
+  return { mm: sight.distanceMm.value + base.value + mm, parts, own, turned };
 }
 
 /**
@@ -69,6 +75,7 @@ export function levelOf(seen: Seen): Coordinate {
     ],
     [
       away.own,
+      away.turned,
       { name: `${name}/level`, effect: perPx * cos * mark.uPx, clicked: true },
       { name: `${name}/clothing`, effect: clothingDoubtMm(place.point), clicked: false, family: place.point },
     ],
@@ -78,20 +85,28 @@ export function levelOf(seen: Seen): Coordinate {
 /**
  * The upward coordinate of a mark.
  *
- * @source pinhole geometry, derived here: up = (D + Z) px / f, px turned back by the roll
+ * @source pinhole geometry, derived here: up = (D + Z + level tan(yaw)) px / f, px turned back by the roll: a camera that
+ * is turned has one side of the picture farther away
  */
 export function upOf(seen: Seen): Coordinate {
   const { sight, place, mark } = seen;
-  const { focalPx, rollRad } = sight;
+  const { focalPx, rollRad, yawRad } = sight;
   const cos = Math.cos(rollRad.value);
   const sin = Math.sin(rollRad.value);
   const slope = (mark.upPx * cos - mark.levelPx * sin) / focalPx.value;
   const away = awayOf(seen, slope);
-  const perPx = away.mm / focalPx.value;
+  const aside = (away.mm * (mark.levelPx * cos + mark.upPx * sin)) / focalPx.value;
+  const mm = away.mm + aside * Math.tan(yawRad.value);
+  const perPx = mm / focalPx.value;
   return join(
     sight,
-    away.mm * slope,
-    [...away.parts, [rollRad, -perPx * (mark.upPx * sin + mark.levelPx * cos)], [focalPx, -perPx * slope]],
+    mm * slope,
+    [
+      ...away.parts,
+      [yawRad, aside * slope],
+      [rollRad, -perPx * (mark.upPx * sin + mark.levelPx * cos)],
+      [focalPx, -perPx * slope],
+    ],
     [
       away.own,
       { name: `${place.position}/${place.point}/up`, effect: perPx * cos * mark.uPx, clicked: true },

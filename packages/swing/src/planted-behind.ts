@@ -1,4 +1,5 @@
 import { type Hand, type Mark, type Picture, type Point, type Position, positions } from './marks.ts';
+import type { Place } from './place.ts';
 import { type Pinhole, type Spot3, seeSpot } from './see-spot.ts';
 
 /** A made-up swing seen from behind: what its measurements must find, in mm and degrees; the rest is an invented body. */
@@ -91,12 +92,20 @@ export const behindPicture: Picture = {
   frameTimesS: Array.from({ length: 9 }, (_, frame) => frame / 60),
 };
 
-/** All marks of a swing from behind, seen without error by a pinhole camera that looks through the hands. */
-export function plantedBehind(changes: Partial<PlantedBehind> = {}): readonly Mark[] {
+/**
+ * All marks of a swing from behind, seen without error by a pinhole camera that looks through the hands.
+ *
+ * @param deeper - how much farther towards the target a place lies than the usual body has it, mm
+ * @source pinhole geometry; the body is an invention
+ */
+export function plantedBehind(
+  changes: Partial<PlantedBehind> = {},
+  deeper: (place: Place) => number = () => 0,
+): readonly Mark[] {
   const swing = { ...soundBehind, ...changes };
-  return [...spotsOf(swing)].map(([place, spot]) => {
-    const [position, point] = place.split('/') as [Position, Point];
-    const { levelPx, upPx } = seeSpot(spot, swing, 370);
+  return [...spotsOf(swing)].map(([name, [level, up, depth]]) => {
+    const [position, point] = name.split('/') as [Position, Point];
+    const { levelPx, upPx } = seeSpot([level, up, depth + deeper({ position, point })], swing, 370);
     // The body of a right-hander stands on the left of the picture.
     return {
       position,

@@ -32,6 +32,7 @@ export type Sight = {
   readonly focalPx: Felt;
   readonly distanceMm: Felt;
   readonly yawRad: Felt;
+  readonly uYawRad: number;
   readonly rollRad: Felt;
   /** Where a depth counts from, in mm beyond the ball. */
   readonly base: Readonly<Record<DepthBase, Felt>>;
@@ -168,6 +169,7 @@ export function sightOf(
     focalPx: felt(focal),
     distanceMm: felt(distance),
     yawRad: felt(yaw),
+    uYawRad: radians(camera.uYawDeg),
     rollRad: felt(roll),
     base: {
       ball: felt(() => 0),
