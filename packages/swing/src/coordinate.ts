@@ -30,6 +30,19 @@ export function covarianceOf(a: Coordinate, b: Coordinate): number {
   return sum;
 }
 
+/** Covariance of several coordinates, each pair computed once. */
+export function covarianceMatrix(coordinates: readonly Coordinate[]): readonly (readonly number[])[] {
+  const rows: number[][] = coordinates.map((a, i) => {
+    const row = new Array<number>(coordinates.length).fill(0);
+    for (let j = 0; j <= i; j += 1) row[j] = covarianceOf(a, coordinates[j] ?? a);
+    return row;
+  });
+  rows.forEach((row, i) => {
+    for (let j = i + 1; j < rows.length; j += 1) row[j] = rows[j]?.[i] ?? 0;
+  });
+  return rows;
+}
+
 /**
  * What clicking alone adds to a sum of coordinates, each with its weight: standard uncertainty.
  *

@@ -1,5 +1,5 @@
 import { propagate } from '@ballfirst/numbers/propagate';
-import { type Coordinate, clickedDoubt, covarianceOf } from './coordinate.ts';
+import { type Coordinate, clickedDoubt, covarianceMatrix } from './coordinate.ts';
 import { ankles, type Definition } from './definition.ts';
 import { type Formula, formulas } from './formulas.ts';
 import type { Measurement } from './measurement.ts';
@@ -35,7 +35,7 @@ export function measureOne(definition: Definition, swing: SeenSwing): Measuremen
   const { value, u, sensitivities } = propagate(
     model,
     coordinates.map((coordinate) => coordinate.value),
-    coordinates.map((a) => coordinates.map((b) => covarianceOf(a, b))),
+    covarianceMatrix(coordinates),
   );
   return {
     key: definition.key,
