@@ -1698,6 +1698,8 @@ export interface components {
             /** @constant */
             kind: "question";
             words: string;
+            /** Format: uuid */
+            replyId: string;
         } | {
             /** Format: uuid */
             id: string;

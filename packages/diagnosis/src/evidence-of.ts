@@ -1,10 +1,12 @@
 import { causeById, causes } from '@ballfirst/library/causes';
 import type { CauseGroup, FaultId, SetUpTick } from '@ballfirst/library/types';
-import type { Mark, Picture, Setting } from '@ballfirst/swing/marks';
+import { unseenIn } from '@ballfirst/library/unseen-in';
+import type { Mark, Picture, Setting, View } from '@ballfirst/swing/marks';
 import { measure } from '@ballfirst/swing/measure';
 import type { Reading, Refusal } from '@ballfirst/swing/measurement';
 import { isMeasurementKey, measurementNames } from '@ballfirst/swing/measurement-names';
 import type { ObservationAnswer } from './evidence.ts';
+import { firstCause } from './first-cause.ts';
 import { type NextMark, nextMark } from './next-mark.ts';
 import { type RankedCause, rank } from './rank.ts';
 import { readAll } from './read-all.ts';
@@ -27,6 +29,8 @@ export type ShownCause = Pick<RankedCause, 'causeId' | 'probability' | 'share' |
   readonly group: CauseGroup;
   readonly tick: SetUpTick | null;
   readonly factors: string[];
+  /** Why this view cannot show it; null: it can. */
+  readonly unseen: string | null;
 };
 /** What a coach is shown: plain data in words and figures, the same on the server and in the browser. */
 export type SwingEvidence = {
@@ -34,6 +38,8 @@ export type SwingEvidence = {
   readonly readings: ShownReading[];
   readonly refusals: { readonly key: string; readonly words: string }[];
   readonly causes: ShownCause[];
+  /** The cause to fix first, by id; null: nothing stands out. */
+  readonly first: string | null;
   readonly next: Pick<NextMark, 'kind' | 'position' | 'point'> | null;
   readonly methodVersion: string;
 };
@@ -63,8 +69,10 @@ const shownReading = (reading: Reading): ShownReading => ({
   probabilityAbove: reading.probabilityAbove,
 });
 
-const shownCause = ({ causeId, probability, share, score, factors }: RankedCause): ShownCause => {
-  const { name, group, tick = null } = causeById(causeId);
+const shownCause = (ranked: RankedCause, view: View): ShownCause => {
+  const { causeId, probability, share, score, factors } = ranked;
+  const cause = causeById(causeId);
+  const { name, group, tick = null } = cause;
   return {
     causeId,
     name,
@@ -74,6 +82,7 @@ const shownCause = ({ causeId, probability, share, score, factors }: RankedCause
     share,
     score,
     factors: factors.map(({ sentence }) => sentence),
+    unseen: unseenIn(cause, view),
   };
 };
 
@@ -88,11 +97,13 @@ export function evidenceOf(fault: FaultId, marked: Marked): SwingEvidence {
   const { readings, refusals } = readingsOf(marked);
   const asked = { fault, readings, observations: marked.observations, causes };
   const next = nextMark({ ...asked, view: marked.setting.view, marked: marked.marks });
+  const ranked = rank(asked);
   return {
     fault,
     readings: readings.map(shownReading),
     refusals: refusals.map(({ key, words }) => ({ key, words })),
-    causes: rank(asked).map(shownCause),
+    causes: ranked.map((one) => shownCause(one, marked.setting.view)),
+    first: firstCause(ranked)?.causeId ?? null,
     next: next === null ? null : { kind: next.kind, position: next.position, point: next.point },
     methodVersion,
   };

@@ -4,10 +4,14 @@ import type { Reading } from '@ballfirst/swing/measurement';
 export type Answer = 'yes' | 'no' | 'cannot-tell';
 export type ObservationAnswer = { readonly key: string; readonly answer: Answer };
 
-/** One sign of a cause with what was read or seen for it, and its log likelihood ratio, clipped. */
+/**
+ * One sign of a cause with what was read or seen for it, and its log likelihood ratio, clipped. `weight`: how much of its
+ * say is left at the doubt it was read with, 0..1.
+ */
 export type Evidence = {
   readonly sign: Sign;
   readonly logRatio: number;
+  readonly weight: number;
   readonly reading: Reading | null;
   readonly answer: Answer | null;
 };

@@ -1,5 +1,3 @@
-import { noisyOr } from '@ballfirst/numbers/noisy-or';
-
 export type PossibleCause = {
   /** Chance of the cause without regard to the fault, strictly between 0 and 1. */
   readonly baseRate: number;
@@ -33,7 +31,10 @@ export function explainAway(causes: readonly PossibleCause[], leak: number): rea
     if (!(baseRate > 0 && baseRate < 1)) throw new RangeError('A base rate lies strictly between 0 and 1.');
     return 1 / (1 + ((1 - baseRate) / baseRate) * Math.exp(-logRatio));
   });
-  const missed = causes.map(({ weight }, i) => 1 - noisyOr(0, [(present[i] ?? 0) * weight]));
+  const missed = causes.map(({ weight }, i) => {
+    if (!(weight >= 0 && weight <= 1)) throw new RangeError('A weight lies between 0 and 1.');
+    return 1 - (present[i] ?? 0) * weight;
+  });
   const fault = 1 - (1 - leak) * missed.reduce((product, one) => product * one, 1);
   if (!(leak >= 0 && leak <= 1 && fault > 0))
     throw new RangeError('No cause and no leak: the fault cannot happen.');

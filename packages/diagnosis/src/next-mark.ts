@@ -1,4 +1,4 @@
-import type { Cause, Sign } from '@ballfirst/library/types';
+import type { Sign } from '@ballfirst/library/types';
 import { observedSignLogRatio } from '@ballfirst/numbers/observed-sign';
 import type { Position, View } from '@ballfirst/swing/marks';
 import type { Place } from '@ballfirst/swing/place';
@@ -6,8 +6,9 @@ import { placesForKey } from '@ballfirst/swing/places-for-key';
 import { combineSigns } from './combine-signs.ts';
 import { type Evidence, known } from './evidence.ts';
 import type { RankInput } from './rank.ts';
-import { type Scored, scoreCauses, type WeighedCause } from './score-causes.ts';
+import { scoreCauses, type WeighedCause } from './score-causes.ts';
 import { signEvidence } from './sign-evidence.ts';
+import { standsOut } from './stands-out.ts';
 
 /** What to look at next. For an observation `point` is its key. */
 export type NextMark = {
@@ -20,28 +21,31 @@ export type NextMark = {
 
 export type NextMarkInput = RankInput & { readonly view: View; readonly marked: readonly Place[] };
 
-type Seen = { readonly cause: Cause; readonly evidence: readonly Evidence[] };
+type Seen = WeighedCause & { readonly evidence: readonly Evidence[] };
+type Standing = { readonly causeId: string; readonly score: number; readonly out: boolean };
 
-const best = (scored: readonly Scored[]) =>
-  scored.reduce<Scored | null>((lead, one) => (lead === null || one.score > lead.score ? one : lead), null);
+/** The cause with the highest score among those that stand out; null: nothing would be fixed. */
+const decide = (standings: readonly Standing[]): Standing | null =>
+  standings.reduce<Standing | null>(
+    (lead, one) => (one.out && (lead === null || one.score > lead.score) ? one : lead),
+    null,
+  );
 
-/** The evidence every cause would have if `sign` of `cause` turned out so. */
-const supposed = (all: readonly Seen[], cause: Cause, sign: Sign, present: boolean): WeighedCause[] =>
-  all.map((one) => {
-    const added = one.cause.signs
-      .filter(({ key }) => key === sign.key)
-      .map((other) => {
-        const same = one.cause.id === cause.id && other === sign;
-        const logRatio = observedSignLogRatio(same && present, other.sensitivity, other.specificity);
-        return { sign: other, logRatio, reading: null, answer: null };
-      });
-    return { cause: one.cause, logRatio: combineSigns([...one.evidence, ...added]) };
+/** What a cause would be worth if `present`, of its signs with this key, were there and the others not. */
+const supposed = (one: Seen, key: string, present: Sign | null): WeighedCause => {
+  const asked = one.cause.signs.filter((sign) => sign.key === key);
+  if (asked.length === 0) return one;
+  const added = asked.map((sign): Evidence => {
+    const logRatio = observedSignLogRatio(sign === present, sign.sensitivity, sign.specificity);
+    return { sign, logRatio, weight: 1, reading: null, answer: null };
   });
+  return { cause: one.cause, logRatio: combineSigns([...one.evidence, ...added]) };
+};
 
 /**
  * The mark or observation with the largest expected gain, each still unknown sign taken as one yes-or-no question.
  *
- * @returns null when no single one of them can change the first cause: enough
+ * @returns null when no single one of them can change which cause is fixed first, or that none is: enough
  * @source expected value of sample information (Raiffa & Schlaifer 1961), one question ahead
  */
 export function nextMark(input: NextMarkInput): NextMark | null {
@@ -49,32 +53,39 @@ export function nextMark(input: NextMarkInput): NextMark | null {
   const seen = known(input.readings, input.observations);
   const all: Seen[] = causes
     .filter((cause) => cause.brings[fault] !== undefined)
-    .map((cause) => ({
-      cause,
-      evidence: cause.signs.map((sign) => signEvidence(sign, seen)).filter((found) => found !== null),
+    .map((cause) => {
+      const evidence = cause.signs.map((sign) => signEvidence(sign, seen)).filter((found) => found !== null);
+      return { cause, evidence, logRatio: combineSigns(evidence) };
+    });
+  const standings = (weighed: readonly WeighedCause[]): Standing[] =>
+    scoreCauses(fault, weighed, baseRates).map(({ causeId, score, probability }, i) => ({
+      causeId,
+      score,
+      out: standsOut({ probability, logRatio: weighed[i]?.logRatio ?? 0 }),
     }));
-  const now = scoreCauses(
-    fault,
-    all.map(({ cause, evidence }) => ({ cause, logRatio: combineSigns(evidence) })),
-    baseRates,
-  );
-  const first = best(now);
+  const now = scoreCauses(fault, all, baseRates);
+  const first = decide(standings(all));
+  const gainOf = (weighed: readonly WeighedCause[]): number => {
+    const then = standings(weighed);
+    const kept = then.find(({ causeId }) => causeId === first?.causeId)?.score ?? 0;
+    return Math.max(0, (decide(then)?.score ?? 0) - kept);
+  };
+  const ifNot = new Map<string, { readonly weighed: readonly WeighedCause[]; readonly gain: number }>();
   let next: NextMark | null = null;
-  for (const [j, { cause }] of all.entries()) {
-    for (const sign of cause.signs) {
+  for (const [j, one] of all.entries()) {
+    const p = now[j]?.probability ?? 0;
+    for (const sign of one.cause.signs) {
       const asked = ask(sign, view, marked, seen);
       if (asked === null) continue;
-      const p = now[j]?.probability ?? 0;
-      const yes = p * sign.sensitivity + (1 - p) * (1 - sign.specificity);
-      let gain = 0;
-      for (const [present, chance] of [
-        [true, yes],
-        [false, 1 - yes],
-      ] as const) {
-        const then = scoreCauses(fault, supposed(all, cause, sign, present), baseRates);
-        const kept = then.find(({ causeId }) => causeId === first?.causeId)?.score ?? 0;
-        gain += chance * ((best(then)?.score ?? 0) - kept);
+      let not = ifNot.get(sign.key);
+      if (not === undefined) {
+        const weighed = all.map((other) => supposed(other, sign.key, null));
+        not = { weighed, gain: gainOf(weighed) };
+        ifNot.set(sign.key, not);
       }
+      const yes = p * sign.sensitivity + (1 - p) * (1 - sign.specificity);
+      const gainIf = gainOf(not.weighed.map((other, k) => (k === j ? supposed(one, sign.key, sign) : other)));
+      const gain = yes * gainIf + (1 - yes) * not.gain;
       if (gain > (next?.gain ?? 0)) next = { ...asked, gain };
     }
   }
@@ -93,6 +104,6 @@ function ask(
     return seen.answers.has(sign.key) ? null : { kind: 'observation', position: null, point: sign.key };
   }
   if (seen.readings.has(sign.key)) return null;
-  const place = placesForKey(sign.key, marked)?.[0];
+  const place = placesForKey(sign.key, marked, view)?.[0];
   return place === undefined ? null : { kind: 'mark', position: place.position, point: place.point };
 }

@@ -1,4 +1,4 @@
-import type { Cause, FaultId } from '@ballfirst/library/types';
+import type { Cause, SymptomId } from '@ballfirst/library/types';
 import type { Reading } from '@ballfirst/swing/measurement';
 import { causalOrder } from './causal-order.ts';
 import { combineSigns } from './combine-signs.ts';
@@ -6,6 +6,7 @@ import { type Evidence, known, type ObservationAnswer } from './evidence.ts';
 import { type Factor, factorOf } from './factor.ts';
 import { scoreCauses } from './score-causes.ts';
 import { signEvidence } from './sign-evidence.ts';
+import { spokenFor } from './stands-out.ts';
 
 export type RankedCause = {
   readonly causeId: string;
@@ -14,12 +15,14 @@ export type RankedCause = {
   /** Share of the fault that would go without it, 0..1. */
   readonly share: number;
   readonly score: number;
+  /** Log likelihood ratio of its signs together; 0 when none was read. */
+  readonly logRatio: number;
   /** What speaks for and against it, the weightiest first. */
   readonly factors: readonly Factor[];
 };
 
 export type RankInput = {
-  readonly fault: FaultId;
+  readonly fault: SymptomId;
   readonly readings: readonly Reading[];
   readonly observations: readonly ObservationAnswer[];
   readonly causes: readonly Cause[];
@@ -31,7 +34,8 @@ export type RankInput = {
 const tie = 1e-6;
 
 /**
- * The causes that may bring a fault about, the one to fix first at the head.
+ * The causes that may bring a fault about, the one to fix first at the head: those whose signs speak for them, then the others, each
+ * by what is gained by fixing it.
  *
  * @param input - readings against their bands, observations, the library's causes
  * @throws RangeError when a sign or base rate of the library is out of range
@@ -56,12 +60,17 @@ export function rank({
     });
   const scored = scoreCauses(fault, weighed, baseRates);
   return weighed
-    .map(({ cause, evidence }, i) => {
+    .map(({ cause, evidence, logRatio }, i) => {
       const { probability, share, score } = scored[i] ?? { probability: 0, share: 0, score: 0 };
       const factors = evidence.map(factorOf).sort((a, b) => Math.abs(b.logRatio) - Math.abs(a.logRatio));
-      return { group: cause.group, ranked: { causeId: cause.id, probability, share, score, factors } };
+      return {
+        group: cause.group,
+        ranked: { causeId: cause.id, probability, share, score, logRatio, factors },
+      };
     })
     .sort((a, b) => {
+      const spoken = Number(spokenFor(b.ranked)) - Number(spokenFor(a.ranked));
+      if (spoken !== 0) return spoken;
       const apart = b.ranked.score - a.ranked.score;
       const level = Math.abs(apart) <= tie * Math.max(a.ranked.score, b.ranked.score);
       return level ? causalOrder(a.group) - causalOrder(b.group) : apart;

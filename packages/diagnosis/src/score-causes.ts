@@ -1,4 +1,4 @@
-import type { Cause, FaultId } from '@ballfirst/library/types';
+import type { Cause, SymptomId } from '@ballfirst/library/types';
 import { type Explained, explainAway } from './explain-away.ts';
 import { leak, weightOf } from './weights.ts';
 
@@ -6,21 +6,19 @@ import { leak, weightOf } from './weights.ts';
 export type WeighedCause = { readonly cause: Cause; readonly logRatio: number };
 export type Scored = Explained & { readonly causeId: string; readonly score: number };
 
-const kindOf = (cause: Cause) => (cause.tick === undefined ? 'movement' : 'tick');
+/** What stands before the swing begins: it is set right with a tick, whatever is trained. */
+const beforeTheSwing: ReadonlySet<Cause['group']> = new Set(['equipment', 'environment', 'set-up']);
 
-/** The best trainability among set-up ticks and among movements: each kind is weighed against its own. */
-const bestTrainability = (weighed: readonly WeighedCause[]) => {
-  const best = { movement: 0, tick: 0 };
-  for (const { cause } of weighed) {
-    const kind = kindOf(cause);
-    best[kind] = Math.max(best[kind], cause.trainability);
-  }
-  return best;
-};
+/** The best trainability among the movements: each is weighed against it. */
+const bestMovement = (weighed: readonly WeighedCause[]): number =>
+  weighed
+    .filter(({ cause }) => !beforeTheSwing.has(cause.group))
+    .reduce((best, { cause }) => Math.max(best, cause.trainability), 0) || 1;
 
 /**
- * How much is gained by fixing each cause: share * P * (w + what it brings downstream), capped at its share, times its
- * trainability against the best of its kind, so that a set-up tick never outranks a clear movement by a multiplier.
+ * How much is gained by fixing each cause: share * P * w, for a movement also by what it brings downstream, times its
+ * trainability against the best movement, and never more than its share. Set-up takes no multiplier: measured, it stands
+ * before a movement only when its own signs say more.
  *
  * @param baseRates - an academy's own, by cause id; else the library's
  * @returns in the order given
@@ -28,7 +26,7 @@ const bestTrainability = (weighed: readonly WeighedCause[]) => {
  * @source common practice, no source; the posterior is that of explain-away.ts
  */
 export function scoreCauses(
-  fault: FaultId,
+  fault: SymptomId,
   weighed: readonly WeighedCause[],
   baseRates: Readonly<Record<string, number>> = {},
 ): readonly Scored[] {
@@ -46,20 +44,19 @@ export function scoreCauses(
     leak,
   );
   const place = new Map(weighed.map(({ cause }, i) => [cause.id, i]));
-  const best = bestTrainability(weighed);
-  return weighed.map(({ cause }, j) => {
-    const { probability, share } = explained[j] ?? { probability: 0, share: 0 };
-    let reach = weights[j] ?? 0;
+  const best = bestMovement(weighed);
+  const reachOf = (cause: Cause, weight: number): number => {
+    let reach = weight;
     for (const [id, chance] of Object.entries(cause.leadsTo)) {
       const k = place.get(id);
       if (k !== undefined) reach += chance * (explained[k]?.probability ?? 0) * (weights[k] ?? 0);
     }
-    const trainability = cause.trainability / (best[kindOf(cause)] || 1);
-    return {
-      causeId: cause.id,
-      probability,
-      share,
-      score: Math.min(share, share * probability * reach) * trainability,
-    };
+    return (reach * cause.trainability) / best;
+  };
+  return weighed.map(({ cause }, j) => {
+    const { probability, share } = explained[j] ?? { probability: 0, share: 0 };
+    const weight = weights[j] ?? 0;
+    const worth = beforeTheSwing.has(cause.group) ? weight : reachOf(cause, weight);
+    return { causeId: cause.id, probability, share, score: Math.min(share, share * probability * worth) };
   });
 }

@@ -33,7 +33,7 @@ export function signEvidence(sign: Sign, { readings, answers }: Known): Evidence
     const answer = answers.get(sign.key) ?? null;
     if (answer === null || answer === 'cannot-tell') return null;
     const logRatio = observedSignLogRatio(answer === 'yes', sign.sensitivity, sign.specificity);
-    return { sign, logRatio: clip(logRatio, -limit, limit), reading: null, answer };
+    return { sign, logRatio: clip(logRatio, -limit, limit), weight: 1, reading: null, answer };
   }
   const reading = readings.get(sign.key);
   const past = reading === undefined ? null : pastEdge(sign, reading);
@@ -42,5 +42,6 @@ export function signEvidence(sign: Sign, { readings, answers }: Known): Evidence
   const sd = sign.sd ?? usualSd[reading.unit];
   const logRatio = gradedSignLogRatio({ past, u: reading.u, sd, sensitivity, specificity });
   const atMost = sign.ratioAtMost === undefined ? limit : Math.min(limit, Math.log(sign.ratioAtMost));
-  return { sign, logRatio: clip(logRatio, -limit, atMost), reading, answer: null };
+  const weight = (atMost / limit) * (sd ** 2 / (sd ** 2 + reading.u ** 2));
+  return { sign, logRatio: clip(logRatio, -limit, atMost), weight, reading, answer: null };
 }

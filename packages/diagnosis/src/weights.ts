@@ -1,8 +1,10 @@
+import { libraryVersion } from '@ballfirst/library/version';
+
 /** Chance that a present cause brings its fault about, by the library's weight. Common practice, no source. */
 export const weightOf: Readonly<Record<1 | 2 | 3, number>> = { 3: 0.6, 2: 0.4, 1: 0.2 };
 
 /** Chance of a fault without any listed cause. Common practice, no source. */
 export const leak = 0.05;
 
-/** Part of the method's name that is stored with every diagnosis. */
-export const methodVersion = 'noisy-or-1';
+/** What a diagnosis was computed by: stored with it, so that it can be recomputed. Changes with method or library. */
+export const methodVersion = `noisy-or-2, ${libraryVersion}`;

@@ -10,13 +10,13 @@ const fairways = ['fairway', 'hybrid'];
 
 /** Address from behind. Longer clubs: farther away, flatter, more upright a back. */
 export const addressBehindBands: readonly BandRow[] = [
-  behind('trunk-bend-at-address', irons, [28, 45]),
+  behind('trunk-bend-at-address', irons, [30, 45]),
   behind('trunk-bend-at-address', fairways, [25, 42]),
   behind('trunk-bend-at-address', ['driver'], [22, 40]),
-  behind('hands-to-thighs-at-address', irons, [90, 190]),
+  behind('hands-to-thighs-at-address', irons, [100, 190]),
   behind('hands-to-thighs-at-address', fairways, [100, 210]),
   behind('hands-to-thighs-at-address', ['driver'], [120, 240]),
-  behind('hands-ahead-of-toe-line', irons, [-30, 120]),
+  behind('hands-ahead-of-toe-line', irons, [-55, 120]),
   behind('hands-ahead-of-toe-line', fairways, [-20, 140]),
   behind('hands-ahead-of-toe-line', ['driver'], [-10, 160]),
   behind('ball-ahead-of-toe-line', shortIrons, [340, 560]),

@@ -33,7 +33,7 @@ export const addressFaceOnBands: readonly BandRow[] = [
   row('trunk-lean-at-address', [-14, 2], { clubs: ['driver'], ...derived }),
 
   row('handle-ahead-of-lead-thigh', [-30, 30], { clubs: irons }),
-  // The inside of the lead thigh lies 0 to 40 mm behind the ball of an iron, 40 to 130 mm ahead of hip-middle.
-  row('handle-ahead-of-ball', [-55, 65], { clubs: irons, ...derived }),
-  row('handle-ahead-of-hip-middle', [25, 150], { clubs: irons, ...derived }),
+  // The inside of the lead thigh lies within 20 mm of the ball of an iron, 75 mm ahead of hip-middle.
+  row('handle-ahead-of-ball', [-30, 65], { clubs: irons, ...derived }),
+  row('handle-ahead-of-hip-middle', [45, 150], { clubs: irons, ...derived }),
 ];

@@ -20,7 +20,7 @@ export const impactBands: readonly BandRow[] = [
   row('neck-base-shift-address-impact', [-30, 40]),
   row('neck-base-shift-address-impact-percent', [-8, 10], derived),
   row('neck-base-height-address-impact', [-25, 30]),
-  row('shaft-lean-at-address', [-3, 6], { clubs: irons }),
+  row('shaft-lean-at-address', [0, 6], { clubs: irons }),
   row('shaft-lean-at-address', [-5, 3], { clubs: ['driver'], ...derived }),
   row('shaft-lean-at-impact', [-3, 3], { clubs: ['driver'] }),
   row('shaft-lean-at-impact', [2, 8], { clubs: ['wedge'] }),
@@ -33,8 +33,8 @@ export const impactBands: readonly BandRow[] = [
   row('hip-over-lead-ankle-at-finish', [-60, 120]),
 
   // From behind.
-  row('loss-of-trunk-bend-address-impact', [-9, 9], behind),
-  row('seat-toward-ball-address-impact', [-80, 40], behind),
-  row('hands-toward-ball-address-impact', [-30, 80], behind),
-  row('hands-height-address-impact', [-30, 80], behind),
+  row('loss-of-trunk-bend-address-impact', [-8, 8], behind),
+  row('seat-toward-ball-address-impact', [-80, 30], behind),
+  row('hands-toward-ball-address-impact', [-30, 65], behind),
+  row('hands-height-address-impact', [-30, 50], behind),
 ];

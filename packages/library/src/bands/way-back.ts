@@ -16,6 +16,6 @@ export const wayBackBands: readonly BandRow[] = [
   row('neck-base-shift-address-top-percent', [-12, 8], derived),
   row('neck-base-height-address-top', [-40, 30], derived),
   row('trunk-lean-at-top', [-15, 5], full),
-  row('head-ahead-of-hip-middle-at-top', [-180, 75], derived),
+  row('head-ahead-of-hip-middle-at-top', [-180, 40], derived),
   row('clubhead-outside-hands-at-shaft-parallel-back', [-100, 100], { views: ['down-the-line'] }),
 ];

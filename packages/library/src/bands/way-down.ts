@@ -21,7 +21,7 @@ export const wayDownBands: readonly BandRow[] = [
   row('tempo-ratio', [2, 4], full),
 
   // From behind, against the shaft at address.
-  row('shaft-steeper-at-lead-arm-down', [-12, 12], behind),
-  row('hands-above-address-shaft-at-lead-arm-down', [-60, 150], behind),
-  row('clubhead-outside-hands-at-shaft-parallel-down', [-120, 80], behind),
+  row('shaft-steeper-at-lead-arm-down', [-6, 6], behind),
+  row('hands-above-address-shaft-at-lead-arm-down', [70, 165], behind),
+  row('clubhead-outside-hands-at-shaft-parallel-down', [-80, 80], behind),
 ];

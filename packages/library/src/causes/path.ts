@@ -12,9 +12,9 @@ export const pathCauses = [
     name: 'Club comes from the outside',
     brings: { slice: 3, pull: 3, sky: 3, heel: 2, toe: 1 },
     signs: [
-      aboveBehind('shaft-steeper-at-lead-arm-down', { sd: 8, sens: 0.75, spec: 0.88, shares: 'plane-down' }),
+      aboveBehind('shaft-steeper-at-lead-arm-down', { sd: 4, sens: 0.75, spec: 0.9, shares: 'plane-down' }),
       aboveBehind('hands-above-address-shaft-at-lead-arm-down', {
-        sd: 50,
+        sd: 40,
         sens: 0.75,
         spec: 0.88,
         shares: 'plane-down',
@@ -38,9 +38,9 @@ export const pathCauses = [
     name: 'Club comes too much from the inside',
     brings: { fat: 2, hook: 2, push: 2, shank: 2, heel: 1 },
     signs: [
-      belowBehind('shaft-steeper-at-lead-arm-down', { sd: 8, sens: 0.7, spec: 0.88, shares: 'plane-down' }),
+      belowBehind('shaft-steeper-at-lead-arm-down', { sd: 4, sens: 0.75, spec: 0.9, shares: 'plane-down' }),
       belowBehind('hands-above-address-shaft-at-lead-arm-down', {
-        sd: 50,
+        sd: 40,
         sens: 0.7,
         spec: 0.88,
         shares: 'plane-down',

@@ -49,7 +49,13 @@ export const pivotDownCauses = [
     name: 'Upper body lunges ahead of the ball',
     brings: { topped: 2, pull: 2, sky: 3, thin: 1 },
     signs: [
-      above('head-shift-address-impact', { sd: 20, sens: 0.75, spec: 0.88, shares: 'upper-body-at-impact' }),
+      above('head-shift-address-impact', { sd: 20, sens: 0.75, spec: 0.9, shares: 'upper-body-at-impact' }),
+      above('neck-base-shift-address-impact', {
+        sd: 20,
+        sens: 0.75,
+        spec: 0.9,
+        shares: 'upper-body-at-impact',
+      }),
       observed('chest-leans-ahead', 'face-on', 0.65, 0.8, 'upper-body-at-impact'),
     ],
     unseen,

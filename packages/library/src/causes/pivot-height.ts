@@ -13,9 +13,9 @@ export const pivotHeightCauses = [
     signs: [
       aboveBehind('seat-toward-ball-address-impact', { sd: 20, sens: 0.8, spec: 0.9, shares: 'seat' }),
       aboveBehind('hands-toward-ball-address-impact', {
-        sd: 30,
-        sens: 0.65,
-        spec: 0.85,
+        sd: 25,
+        sens: 0.8,
+        spec: 0.9,
         shares: 'hands-at-impact',
       }),
       aboveBehind('hands-height-address-impact', {
@@ -24,7 +24,7 @@ export const pivotHeightCauses = [
         spec: 0.85,
         shares: 'hands-at-impact',
       }),
-      aboveBehind('loss-of-trunk-bend-address-impact', { sd: 5, sens: 0.7, spec: 0.85, shares: 'seat' }),
+      aboveBehind('loss-of-trunk-bend-address-impact', { sd: 4, sens: 0.7, spec: 0.85, shares: 'seat' }),
       observed('seat-leaves-line', 'down-the-line', 0.75, 0.8, 'seat'),
     ],
     unseen: { 'face-on': filmBehind },
@@ -50,6 +50,13 @@ export const pivotHeightCauses = [
         spec: 0.88,
         shares: 'height-at-impact',
       }),
+      below('hip-height-address-impact', {
+        edge: -40,
+        sd: 20,
+        sens: 0.6,
+        spec: 0.85,
+        shares: 'height-at-impact',
+      }),
     ],
     leadsTo: { 'lead-arm-bend': 0.3, lift: 0.2 },
     forStudent:
@@ -71,6 +78,13 @@ export const pivotHeightCauses = [
         sd: 15,
         sens: 0.75,
         spec: 0.88,
+        shares: 'height-at-impact',
+      }),
+      above('hip-height-address-impact', {
+        edge: 30,
+        sd: 20,
+        sens: 0.5,
+        spec: 0.85,
         shares: 'height-at-impact',
       }),
       aboveBehind('hands-height-address-impact', {

@@ -21,7 +21,6 @@ export const releaseCauses = [
       }),
       // The angle of a picture carries 12 degrees of doubt of its own: it supports, it never decides.
       above('forearm-shaft-angle-at-lead-arm-down', {
-        edge: 120,
         sd: 12,
         sens: 0.65,
         spec: 0.8,
@@ -41,7 +40,15 @@ export const releaseCauses = [
     name: 'Flip: the shaft leans back at impact',
     brings: { thin: 3, fat: 2, hook: 1, slice: 1, 'face-scatter': 1 },
     signs: [
-      below('shaft-lean-at-impact', { edge: 2, sd: 3, sens: 0.75, spec: 0.85, shares: 'handle-at-impact' }),
+      // A picture read line by line bends a fast shaft: the lean of one frame supports, it never decides.
+      below('shaft-lean-at-impact', {
+        edge: 0,
+        sd: 3,
+        sens: 0.7,
+        spec: 0.85,
+        shares: 'handle-at-impact',
+        ratioAtMost: 3,
+      }),
       below('handle-ahead-of-ball-at-impact', {
         edge: 20,
         sd: 35,

@@ -15,6 +15,13 @@ export const ballAndStanceCauses = [
     brings: { fat: 2, thin: 1, pull: 1 },
     signs: [
       below('ball-inside-lead-heel', { sd: 25, sens: 0.8, spec: 0.85, shares: 'ball-at-address' }),
+      below('shaft-lean-at-address', {
+        sd: 3,
+        sens: 0.7,
+        spec: 0.85,
+        shares: 'ball-at-address',
+        ratioAtMost: 3,
+      }),
       above('neck-base-behind-ball', { sd: 30, sens: 0.5, spec: 0.8, shares: 'ball-at-address' }),
     ],
     unseen: onlyFaceOn,
@@ -30,6 +37,8 @@ export const ballAndStanceCauses = [
     brings: { push: 2, sky: 2 },
     signs: [
       above('ball-inside-lead-heel', { sd: 25, sens: 0.8, spec: 0.85, shares: 'ball-at-address' }),
+      above('shaft-lean-at-address', { sd: 3, sens: 0.75, spec: 0.88, shares: 'ball-at-address' }),
+      above('handle-ahead-of-ball', { sd: 30, sens: 0.7, spec: 0.88, shares: 'ball-at-address' }),
       below('neck-base-behind-ball', { sd: 30, sens: 0.5, spec: 0.8, shares: 'ball-at-address' }),
     ],
     unseen: onlyFaceOn,

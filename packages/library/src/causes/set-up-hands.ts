@@ -3,6 +3,7 @@ import { above, below, observed } from './sign.ts';
 import { feltOnly, filmFaceOn } from './unseen.ts';
 
 const cause = causeIn('set-up', 1);
+const toBall = { sd: 30, shares: 'body-to-ball', ratioAtMost: 2 } as const;
 
 /** How the hands and the hips are set before the club moves. */
 export const handsAndHipsCauses = [
@@ -13,8 +14,15 @@ export const handsAndHipsCauses = [
     brings: { fat: 3, thin: 2 },
     signs: [
       below('handle-ahead-of-lead-thigh', { sd: 20, sens: 0.8, spec: 0.9, shares: 'grip-end-at-address' }),
-      below('handle-ahead-of-ball', { sd: 30, sens: 0.75, spec: 0.9, shares: 'grip-end-at-address' }),
-      below('handle-ahead-of-hip-middle', { sd: 30, sens: 0.75, spec: 0.88, shares: 'grip-end-at-address' }),
+      below('handle-ahead-of-hip-middle', { sd: 20, sens: 0.8, spec: 0.9, shares: 'grip-end-at-address' }),
+      // A ball too far forward shows the same: it supports.
+      below('handle-ahead-of-ball', {
+        sd: 25,
+        sens: 0.75,
+        spec: 0.88,
+        shares: 'grip-end-at-address',
+        ratioAtMost: 3,
+      }),
       observed('handle-at-mid-body', 'face-on', 0.7, 0.85, 'grip-end-at-address'),
     ],
     unseen: { 'down-the-line': filmFaceOn },
@@ -29,11 +37,12 @@ export const handsAndHipsCauses = [
     tick: 'hips',
     brings: { fat: 3, thin: 2 },
     signs: [
-      below('hip-middle-along-ankles', { sd: 4, sens: 0.8, spec: 0.9, shares: 'body-at-address' }),
-      above('hip-middle-behind-ball', { sd: 30, sens: 0.65, spec: 0.85, shares: 'body-at-address' }),
-      above('neck-base-behind-ball', { sd: 30, sens: 0.6, spec: 0.85, shares: 'body-at-address' }),
-      above('head-behind-ball', { sd: 30, sens: 0.6, spec: 0.85, shares: 'body-at-address' }),
-      below('trunk-lean-at-address', { sd: 4, sens: 0.5, spec: 0.85, shares: 'body-at-address' }),
+      below('hip-middle-along-ankles', { sd: 4, sens: 0.8, spec: 0.9, shares: 'hips-over-feet' }),
+      below('trunk-lean-at-address', { sd: 4, sens: 0.5, spec: 0.85, shares: 'body-to-ball' }),
+      // A ball too far forward shows the same: they support.
+      above('hip-middle-behind-ball', { ...toBall, sens: 0.65, spec: 0.85 }),
+      above('neck-base-behind-ball', { ...toBall, sens: 0.6, spec: 0.85 }),
+      above('head-behind-ball', { ...toBall, sens: 0.6, spec: 0.85 }),
     ],
     unseen: { 'down-the-line': filmFaceOn },
     leadsTo: { 'hang-back': 0.4, flip: 0.2 },
