@@ -1470,7 +1470,7 @@ export interface components {
         Home: {
             next: {
                 /** @enum {string} */
-                kind: "send-first" | "put-clip-right" | "wait" | "read-reply" | "practise" | "film-check-in" | "send-again" | "hold";
+                kind: "consent-first" | "send-first" | "put-clip-right" | "wait" | "read-reply" | "practise" | "film-check-in" | "send-again" | "hold";
                 words: string;
                 href: string | null;
             };

@@ -1,6 +1,9 @@
 import type { Reply } from '@ballfirst/contracts/client';
 
 type Item = Reply<'readInbox'>['items'][number];
+type Verdict = NonNullable<NonNullable<Item['last']>['lastVerdict']>;
+
+export const kindOrder = ['swing', 'pain', 'question', 'stuck', 'trial-ending'] as const;
 
 export const inboxWords = {
   title: 'Inbox',
@@ -19,15 +22,55 @@ export const inboxWords = {
   mine: 'Taken by me',
   allFaults: 'Every miss',
   emptyTitle: 'Nothing waits',
-  empty: 'No swing waits for an answer. New ones appear here by themselves.',
+  empty: 'Nothing waits for an answer. New ones appear here by themselves.',
   emptyFiltered: 'Nothing waits under this choice.',
   clearFilters: 'Show everything',
   claim: 'Claim',
   release: 'Release',
   open: 'Open',
-  openFor: (name: string) => `Open the swing of ${name}`,
-  claimFor: (name: string) => `Claim the swing of ${name}`,
-  releaseFor: (name: string) => `Release the swing of ${name}`,
+  openFor: (kind: string, name: string) => `Open: ${kind.toLowerCase()}, ${name}`,
+  claimFor: (name: string) => `Claim the row of ${name}`,
+  releaseFor: (name: string) => `Release the row of ${name}`,
+  kinds: {
+    swing: 'Swing',
+    pain: 'Pain in practice',
+    question: 'Question back',
+    stuck: 'Stuck',
+    'trial-ending': 'Trial ends unheard',
+  } satisfies Record<Item['kind'], string>,
+  kindFilters: {
+    swing: 'Swings',
+    pain: 'Pain',
+    question: 'Questions',
+    stuck: 'Stuck',
+    'trial-ending': 'Trials ending',
+  } satisfies Record<Item['kind'], string>,
+  allKinds: 'Every kind',
+  handed: (by: string, why: string) => `Handed over by ${by}: ${why}`,
+  handOver: 'Hand over',
+  handTo: 'To',
+  handWhy: 'Why, in a line',
+  handGo: 'Hand it over',
+  handBack: 'Keep it',
+  closeTitle: 'What did you do about it?',
+  outcomes: { spoke: 'Spoke', wrote: 'Wrote', 'no-need': 'No need' },
+  painHeld: 'Practice is on hold. Ask how the student is; a clinician judges pain, not a coach.',
+  last: 'Last:',
+  noLast: 'No drill so far.',
+  verdicts: {
+    passed: 'step passed',
+    stay: 'stays on the step',
+    back: 'a step back',
+    hold: 'on hold',
+  } satisfies Record<Verdict, string>,
+  next: 'Next for me',
+  nothingNext: 'Nothing that is not taken waits under this choice.',
+  search: 'Student',
+  searchGo: 'Look',
+  live: { live: 'Live', apart: 'Looked at every 15 s' },
+  lateNow: (late: number) => (late === 1 ? 'One promise has passed.' : `${late} promises have passed.`),
+  beyond: (due: number, can: number) =>
+    `${due} more are promised for today; about ${can} can be answered in what is left of the day. Write to the others.`,
   takenByYou: 'You have it',
   takenBy: (name: string) => `${name} has it`,
   free: 'Not taken',
@@ -39,7 +82,7 @@ export const inboxWords = {
   noPoster: 'The picture comes with the prepared video.',
   further: 'Further down the list',
   top: 'Back to the top',
-  preview: 'Selected swing',
+  preview: 'Selected row',
   keysTitle: 'Keys',
   keysOn: 'Keys are on',
   keys: [
@@ -48,6 +91,9 @@ export const inboxWords = {
     ['Enter', 'open the row'],
     ['c', 'claim the row'],
     ['u', 'release the row'],
+    ['h', 'hand the row over'],
+    ['n', 'take the next one that is free'],
+    ['/', 'look for a student'],
     ['?', 'show or hide this sheet'],
   ],
   close: 'Close',

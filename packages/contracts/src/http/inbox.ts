@@ -83,7 +83,7 @@ export const InboxItem = z.discriminatedUnion('kind', [
   /** A trial that ends before its student has opened a reply. */
   Row.extend({ kind: z.literal('trial-ending') }),
   /** What a student asks back about a reply. */
-  Row.extend({ kind: z.literal('question'), words: z.string() }),
+  Row.extend({ kind: z.literal('question'), words: z.string(), replyId: Id }),
   /** Practice that stays where it is, or goes back. */
   Row.extend({ kind: z.literal('stuck') }),
 ]);

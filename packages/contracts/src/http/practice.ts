@@ -134,6 +134,7 @@ export const Home = z.object({
   /** The one thing to do next. */
   next: z.object({
     kind: z.enum([
+      'consent-first',
       'send-first',
       'put-clip-right',
       'wait',

@@ -34,8 +34,12 @@ const common = (row: InboxRow, edges: DayEdges) => ({
   last: lastOf(row),
 });
 
-/** A row of the inbox as the contract says it, with its block by the academy's own days. */
-export const inboxItemOf = (row: InboxRow, edges: DayEdges): InboxItem => {
+/** A row of the inbox as the contract says it, with its block by the academy's own days; a question with its reply. */
+export const inboxItemOf = (
+  row: InboxRow,
+  edges: DayEdges,
+  repliesAsked: ReadonlyMap<string, string>,
+): InboxItem => {
   const shown = common(row, edges);
   switch (row.kind) {
     case 'swing':
@@ -58,7 +62,7 @@ export const inboxItemOf = (row: InboxRow, edges: DayEdges): InboxItem => {
     case 'pain':
       return { ...shown, kind: 'pain', pain: row.pain === 'worse' ? 'worse' : 'new' };
     case 'question':
-      return { ...shown, kind: 'question', words: row.note };
+      return { ...shown, kind: 'question', words: row.note, replyId: repliesAsked.get(row.id) ?? row.id };
     default:
       return { ...shown, kind: row.kind };
   }

@@ -1,5 +1,7 @@
 import { type InboxFilters, readInboxPage } from '@ballfirst/db/reads/inbox-page';
 import { requireStaff } from '../authorise.ts';
+import type { Context } from '../context.ts';
+import { inTransaction } from '../in-transaction.ts';
 import { instantPlaceOf, pageOf } from '../keyset.ts';
 import type { Call, Input, Reply } from '../operation-types.ts';
 import { dayEdges } from './block-of.ts';
@@ -30,5 +32,22 @@ export const readInbox = async ({ ctx, input }: Call<'readInbox'>): Promise<Repl
   const [first] = items;
   if (first === undefined) return { items: [], next };
   const edges = dayEdges(now, first.zone);
-  return { items: items.map((row) => inboxItemOf(row, edges)), next };
+  const replies = await repliesAsked(ctx, items);
+  return { items: items.map((row) => inboxItemOf(row, edges, replies)), next };
+};
+
+/** The reply that each question on the page is about. */
+const repliesAsked = async (
+  ctx: Context,
+  rows: readonly { readonly id: string; readonly kind: string }[],
+): Promise<ReadonlyMap<string, string>> => {
+  const ids = rows.filter(({ kind }) => kind === 'question').map(({ id }) => id);
+  if (ids.length === 0) return new Map();
+  const asked = await inTransaction(ctx, (tx) =>
+    tx.concern.findMany({
+      where: { academyId: ctx.academyId, id: { in: ids } },
+      select: { id: true, subjectId: true },
+    }),
+  );
+  return new Map(asked.map(({ id, subjectId }) => [id, subjectId]));
 };

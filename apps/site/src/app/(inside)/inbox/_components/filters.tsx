@@ -1,5 +1,5 @@
 import Link from 'next/link';
-import { inboxWords } from '../../../../words/inbox.ts';
+import { inboxWords, kindOrder } from '../../../../words/inbox.ts';
 import { outcomeNames } from '../../../../words/names.ts';
 import { outcomeOrder } from '../../../../words/tally.ts';
 import { type InboxFilter, pathOf } from '../search-params.ts';
@@ -10,6 +10,7 @@ const claims = [
   ['nobody', inboxWords.unclaimed],
   ['me', inboxWords.mine],
 ] as const;
+const kinds = [null, ...kindOrder] as const;
 const faults = [null, ...outcomeOrder.filter((one) => one !== 'solid')] as const;
 
 /** What to show, as links: a filter is an address that can be kept and passed on. */
@@ -28,6 +29,12 @@ export function Filters({ filter }: { filter: InboxFilter }) {
     <nav aria-label={inboxWords.filters} className={styles.filters}>
       <span className={styles.filterGroup}>
         {claims.map(([claimed, words]) => link(words, { claimed }, filter.claimed === claimed, words))}
+      </span>
+      <span className={styles.filterGroup}>
+        {kinds.map((kind) => {
+          const words = kind === null ? inboxWords.allKinds : inboxWords.kindFilters[kind];
+          return link(words, { kind }, filter.kind === kind, words);
+        })}
       </span>
       <span className={styles.filterGroup}>
         {faults.map((fault) => {

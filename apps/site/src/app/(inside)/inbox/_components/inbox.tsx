@@ -11,19 +11,28 @@ import { type InboxFilter, pathOf } from '../search-params.ts';
 import { Filters } from './filters.tsx';
 import styles from './inbox.module.css';
 import { Keys } from './keys.tsx';
+import { LoadLine } from './load-line.tsx';
 import { Preview } from './preview.tsx';
 import { Row } from './row.tsx';
-import { type Item, useInbox } from './use-inbox.ts';
+import { SearchBox } from './search-box.tsx';
+import { type Item, pathOfItem, useInbox } from './use-inbox.ts';
 
 const blockOrder = ['pain', 'late', 'before-noon', 'today', 'tomorrow', 'later'] as const;
 type Props = { first: Reply<'readInbox'>; filter: InboxFilter; membershipId: string };
 
 export function Inbox({ first, filter, membershipId }: Props) {
-  const { page, trouble, claim, release } = useInbox(first, filter, membershipId);
+  const { page, trouble, live, claim, release, close, handOver, next } = useInbox(
+    first,
+    filter,
+    membershipId,
+  );
   const [currentId, setCurrentId] = useState(first.items[0]?.id ?? null);
   const [sheet, setSheet] = useState(false);
   const [keysOn, setKeysOn] = useKept('ballfirst.keys', true);
+  const [handing, setHanding] = useState(false);
+  const [nothingNext, setNothingNext] = useState(false);
   const list = useRef<HTMLDivElement>(null);
+  const search = useRef<HTMLInputElement>(null);
   const router = useRouter();
 
   const { items } = page;
@@ -31,11 +40,20 @@ export function Inbox({ first, filter, membershipId }: Props) {
   const current: Item | undefined = items[at] ?? items[0];
   const mine = (item: Item) => item.claim?.membershipId === membershipId;
 
+  const takeNext = async () => {
+    const taken = await next(filter.fault);
+    setNothingNext(taken === null);
+    if (taken === null) return;
+    const row = items.find(({ id }) => id === taken.id);
+    if (taken.kind === 'swing') router.push(`/review/${taken.id}`);
+    else if (row !== undefined) router.push(pathOfItem(row));
+  };
   const go = (step: number) => {
-    const next = items[Math.min(items.length - 1, Math.max(0, Math.max(0, at) + step))];
-    if (next === undefined) return true;
-    setCurrentId(next.id);
-    list.current?.querySelector<HTMLElement>(`[data-id="${next.id}"] a`)?.focus();
+    setHanding(false);
+    const to = items[Math.min(items.length - 1, Math.max(0, Math.max(0, at) + step))];
+    if (to === undefined) return true;
+    setCurrentId(to.id);
+    list.current?.querySelector<HTMLElement>(`[data-id="${to.id}"] a`)?.focus();
     return true;
   };
 
@@ -47,10 +65,19 @@ export function Inbox({ first, filter, membershipId }: Props) {
       setSheet((open) => !open);
       return true;
     }
+    if (event.key === '/') {
+      search.current?.focus();
+      return true;
+    }
+    if (event.key === 'n') {
+      void takeNext();
+      return true;
+    }
     if (current === undefined) return false;
     if (event.key === 'c' && current.claim === null) void claim(current);
     else if (event.key === 'u' && mine(current)) void release(current);
-    else if (event.key === 'Enter' && event.target === document.body) router.push(`/review/${current.id}`);
+    else if (event.key === 'h' && mine(current) && current.kind === 'swing') setHanding(true);
+    else if (event.key === 'Enter' && event.target === document.body) router.push(pathOfItem(current));
     else return false;
     return true;
   }, keysOn);
@@ -62,9 +89,22 @@ export function Inbox({ first, filter, membershipId }: Props) {
           <h1>{inboxWords.title}</h1>
           <p className="soft">{inboxWords.lead}</p>
         </div>
-        <Keys open={sheet} setOpen={setSheet} on={keysOn} setOn={setKeysOn} />
+        <div className="row">
+          <button type="button" className="main" onClick={takeNext}>
+            {inboxWords.next}
+          </button>
+          <Keys open={sheet} setOpen={setSheet} on={keysOn} setOn={setKeysOn} />
+        </div>
+      </div>
+      <div className="row apart">
+        <SearchBox filter={filter} input={search} />
+        <span className="small soft">{inboxWords.live[live]}</span>
       </div>
       <Filters filter={filter} />
+      <LoadLine rows={items.length} />
+      <p role="status" className={nothingNext ? 'notice' : 'unseen'}>
+        {nothingNext && inboxWords.nothingNext}
+      </p>
       <TroubleNote trouble={trouble} />
       <div className={styles.split}>
         <div ref={list} className={styles.list}>
@@ -106,7 +146,16 @@ export function Inbox({ first, filter, membershipId }: Props) {
             )}
           </nav>
         </div>
-        {current !== undefined && <Preview item={current} />}
+        {current !== undefined && (
+          <Preview
+            item={current}
+            mine={mine(current)}
+            handing={handing}
+            setHanding={setHanding}
+            onClose={(outcome) => close(current, outcome)}
+            onHandOver={(to, why) => handOver(current, to, why)}
+          />
+        )}
       </div>
     </>
   );

@@ -1,17 +1,40 @@
 'use client';
+import { causes } from '@ballfirst/library/causes';
 import Link from 'next/link';
 import { TenBalls } from '../../../../drawings/ten-balls.tsx';
 import { inboxWords } from '../../../../words/inbox.ts';
-import { painNames } from '../../../../words/names.ts';
+import { painNames, rungNames, spelt } from '../../../../words/names.ts';
 import { tallyInWords } from '../../../../words/tally.ts';
+import { CloseConcern } from './close-concern.tsx';
+import { HandOver } from './hand-over.tsx';
 import styles from './inbox.module.css';
-import type { Item } from './use-inbox.ts';
+import { type Close, type Item, pathOfItem } from './use-inbox.ts';
 
-/** Beside the list on a wide screen: the picture and the note of the selected swing. */
-export function Preview({ item }: { item: Item }) {
+type Props = {
+  item: Item;
+  mine: boolean;
+  handing: boolean;
+  setHanding: (open: boolean) => void;
+  onClose: (outcome: Close) => void;
+  onHandOver: (to: string, why: string) => void;
+};
+
+/** What the student was given last, and how far it has come. */
+function Last({ last }: { last: Item['last'] }) {
+  if (last === null) return <p className="soft">{inboxWords.noLast}</p>;
+  const cause = causes.find(({ id }) => id === last.cause)?.name ?? spelt(last.cause);
+  const rung = (rungNames[last.rung] ?? spelt(last.rung)).toLowerCase();
   return (
-    <section className={styles.preview} aria-label={inboxWords.preview}>
-      <h2>{item.student.name}</h2>
+    <p className="small">
+      <span className="soft">{inboxWords.last}</span> {cause}, {rung}
+      {last.lastVerdict !== null && `, ${inboxWords.verdicts[last.lastVerdict]}`}
+    </p>
+  );
+}
+
+function Swing({ item }: { item: Extract<Item, { kind: 'swing' }> }) {
+  return (
+    <>
       {item.poster === null ? (
         <p className="soft">{inboxWords.noPoster}</p>
       ) : (
@@ -25,13 +48,39 @@ export function Preview({ item }: { item: Item }) {
       </div>
       {item.pain !== 'none' && <p className="notice safety">{painNames[item.pain]}</p>}
       <p>{item.note === '' ? <span className="soft">{inboxWords.noNote}</span> : item.note}</p>
+    </>
+  );
+}
+
+/** Beside the list on a wide screen: what is selected, what came before it, and what can be done. */
+export function Preview({ item, mine, handing, setHanding, onClose, onHandOver }: Props) {
+  const free = item.claim === null || mine;
+  return (
+    <section className={styles.preview} aria-label={inboxWords.preview}>
+      <h2>{item.student.name}</h2>
+      {item.kind === 'swing' ? (
+        <Swing item={item} />
+      ) : (
+        <>
+          <p>
+            <strong>{inboxWords.kinds[item.kind]}</strong>
+          </p>
+          {item.kind === 'question' && <p className={styles.asked}>{item.words}</p>}
+          {item.kind === 'pain' && <p className="notice safety">{inboxWords.painHeld}</p>}
+        </>
+      )}
+      <Last last={item.last} />
       <Link
-        href={`/review/${item.id}`}
+        href={pathOfItem(item)}
         className="button main"
-        aria-label={inboxWords.openFor(item.student.name)}
+        aria-label={inboxWords.openFor(inboxWords.kinds[item.kind], item.student.name)}
       >
         {inboxWords.open}
       </Link>
+      {item.kind !== 'swing' && free && <CloseConcern onClose={onClose} />}
+      {item.kind === 'swing' && mine && (
+        <HandOver open={handing} setOpen={setHanding} onHandOver={onHandOver} />
+      )}
     </section>
   );
 }

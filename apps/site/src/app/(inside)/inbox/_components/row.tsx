@@ -8,13 +8,14 @@ import { inboxReason } from '../../../../words/inbox-reason.ts';
 import {
   clubNames,
   outcomeNames,
+  painNames,
   standingNames,
   swingLengthNames,
   viewNames,
 } from '../../../../words/names.ts';
 import { leftInWords } from '../../../../words/times.ts';
 import styles from './inbox.module.css';
-import type { Item } from './use-inbox.ts';
+import { type Item, pathOfItem } from './use-inbox.ts';
 
 type Props = {
   item: Item;
@@ -25,11 +26,33 @@ type Props = {
   onRelease: () => void;
 };
 
-/** One swing that waits: who, what the balls did, why it stands here, how long is left, who has it. */
+/** What waits: the balls of a swing, or what a concern is. */
+function What({ item }: { item: Item }) {
+  if (item.kind === 'swing') {
+    return (
+      <>
+        <span>
+          {item.leadFault !== null && <strong>{outcomeNames[item.leadFault]}</strong>} {clubNames[item.club]},{' '}
+          {viewNames[item.view].toLowerCase()}, {swingLengthNames[item.swingLength].toLowerCase()}
+        </span>
+        <TenBalls tally={item.tally} />
+      </>
+    );
+  }
+  return (
+    <>
+      <strong>{inboxWords.kinds[item.kind]}</strong>
+      {item.kind === 'question' && <span className={styles.asked}>{item.words}</span>}
+      {item.kind === 'pain' && <span>{painNames[item.pain]}</span>}
+    </>
+  );
+}
+
+/** One row that waits: who, what, why it stands here, how long is left, who has it. */
 export function Row({ item, mine, current, onCurrent, onClaim, onRelease }: Props) {
   const now = useNow();
   const when = useInstantWords();
-  const { student } = item;
+  const { student, claim } = item;
   const left = Date.parse(item.answerBy) - now;
   return (
     <li
@@ -41,7 +64,7 @@ export function Row({ item, mine, current, onCurrent, onClaim, onRelease }: Prop
     >
       <div className={styles.who}>
         <Link
-          href={`/review/${item.id}`}
+          href={pathOfItem(item)}
           className={styles.name}
           {...(current && { 'aria-current': 'true' as const })}
         >
@@ -53,11 +76,7 @@ export function Row({ item, mine, current, onCurrent, onClaim, onRelease }: Prop
         </span>
       </div>
       <div className={styles.what}>
-        <span>
-          {item.leadFault !== null && <strong>{outcomeNames[item.leadFault]}</strong>} {clubNames[item.club]},{' '}
-          {viewNames[item.view].toLowerCase()}, {swingLengthNames[item.swingLength].toLowerCase()}
-        </span>
-        <TenBalls tally={item.tally} />
+        <What item={item} />
       </div>
       <ul className={styles.reasons} aria-label={inboxWords.why}>
         {item.reasons.map((reason) => (
@@ -65,19 +84,16 @@ export function Row({ item, mine, current, onCurrent, onClaim, onRelease }: Prop
             {inboxReason(reason, when)}
           </li>
         ))}
+        {claim?.handed != null && <li>{inboxWords.handed(claim.handed.by, claim.handed.why)}</li>}
       </ul>
       <div className={styles.claim}>
         <span className={left < 0 ? styles.late : undefined} suppressHydrationWarning>
           {leftInWords(left)}
         </span>
         <span className="small soft">
-          {item.claim === null
-            ? inboxWords.free
-            : mine
-              ? inboxWords.takenByYou
-              : inboxWords.takenBy(item.claim.name)}
+          {claim === null ? inboxWords.free : mine ? inboxWords.takenByYou : inboxWords.takenBy(claim.name)}
         </span>
-        {item.claim === null && (
+        {claim === null && (
           <button
             type="button"
             className="small-button"

@@ -1,20 +1,26 @@
 'use client';
 import { answerOf, type Reply } from '@ballfirst/contracts/client';
-import { useCallback, useEffect, useRef, useState } from 'react';
+import { useCallback, useRef, useState } from 'react';
 import { api } from '../../../../http/browser-api.ts';
 import { type Trouble, troubleOf } from '../../../../http/trouble.ts';
+import { useOnceKey } from '../../../../http/use-once-key.ts';
 import { type InboxFilter, queryOf } from '../search-params.ts';
+import { useLive } from './use-live.ts';
 
 export type Item = Reply<'readInbox'>['items'][number];
+export type Close = 'spoke' | 'wrote' | 'no-need';
 type Page = Reply<'readInbox'>;
+type Claim = Item['claim'];
 
-const renewEveryMs = 15_000;
+const claimOf = (claim: { membershipId: string; name: string; expiresAt: string } | null): Claim =>
+  claim === null ? null : { handed: null, ...claim };
 
-/** The page of the inbox as it stands now: renewed while it is looked at, claims shown before they are answered. */
+/** The page of the inbox as it stands now: claims are shown before they are answered, and put back when refused. */
 export const useInbox = (first: Page, filter: InboxFilter, membershipId: string) => {
   const [page, setPage] = useState(first);
   const [trouble, setTrouble] = useState<Trouble | null>(null);
   const writing = useRef(0);
+  const once = useOnceKey();
 
   const renew = useCallback(async () => {
     if (document.hidden || writing.current > 0) return;
@@ -25,26 +31,24 @@ export const useInbox = (first: Page, filter: InboxFilter, membershipId: string)
       // The next turn asks again; what is shown stays.
     }
   }, [filter]);
+  const live = useLive(renew);
 
-  useEffect(() => {
-    const timer = setInterval(renew, renewEveryMs);
-    return () => clearInterval(timer);
-  }, [renew]);
-
-  const setClaim = (id: string, claim: Item['claim']) =>
+  const change = (id: string, to: (item: Item) => Item | null) =>
     setPage((now) => ({
       ...now,
-      items: now.items.map((item) => (item.id === id ? { ...item, claim } : item)),
+      items: now.items.flatMap((item) => (item.id === id ? (to(item) ?? []) : item)),
     }));
 
-  const write = async (item: Item, shown: Item['claim'], ask: () => Promise<Reply<'readSubmission'>>) => {
+  const write = async (item: Item, shown: (item: Item) => Item | null, ask: () => Promise<Claim>) => {
     setTrouble(null);
-    setClaim(item.id, shown);
+    const before = page;
+    change(item.id, shown);
     writing.current += 1;
     try {
-      setClaim(item.id, (await ask()).claim);
+      const claim = await ask();
+      change(item.id, (now) => ({ ...now, claim }));
     } catch (error) {
-      setClaim(item.id, item.claim);
+      setPage(before);
       setTrouble(troubleOf(error));
     } finally {
       writing.current -= 1;
@@ -52,13 +56,76 @@ export const useInbox = (first: Page, filter: InboxFilter, membershipId: string)
     void renew();
   };
 
-  const claim = (item: Item) =>
-    write(item, { membershipId, name: '', expiresAt: new Date().toISOString() }, () =>
-      answerOf(api.POST('/api/submissions/{id}/claim', { params: { path: { id: item.id } } })),
+  const claim = (item: Item) => {
+    const params = { path: { id: item.id } };
+    const mine = { membershipId, name: '', expiresAt: new Date().toISOString(), handed: null };
+    return write(
+      item,
+      (now) => ({ ...now, claim: mine }),
+      async () => {
+        const answer =
+          item.kind === 'swing'
+            ? await answerOf(api.POST('/api/submissions/{id}/claim', { params }))
+            : await answerOf(api.POST('/api/concerns/{id}/claim', { params }));
+        return claimOf(answer.claim);
+      },
     );
-  const release = (item: Item) =>
-    write(item, null, () =>
-      answerOf(api.POST('/api/submissions/{id}/release', { params: { path: { id: item.id } } })),
+  };
+  const release = (item: Item) => {
+    const params = { path: { id: item.id } };
+    return write(
+      item,
+      (now) => ({ ...now, claim: null }),
+      async () => {
+        const answer =
+          item.kind === 'swing'
+            ? await answerOf(api.POST('/api/submissions/{id}/release', { params }))
+            : await answerOf(api.POST('/api/concerns/{id}/release', { params }));
+        return claimOf(answer.claim);
+      },
     );
-  return { page, trouble, claim, release };
+  };
+  const close = (item: Item, outcome: Close) =>
+    write(
+      item,
+      () => null,
+      async () => {
+        const params = { path: { id: item.id } };
+        const { claim } = await answerOf(api.POST('/api/concerns/{id}/close', { params, body: { outcome } }));
+        return claimOf(claim);
+      },
+    );
+  const handOver = (item: Item, to: string, why: string) =>
+    write(
+      item,
+      (now) => now,
+      async () => {
+        const params = { path: { id: item.id } };
+        const answer = await answerOf(
+          api.POST('/api/submissions/{id}/hand-over', { params, body: { to, why } }),
+        );
+        return claimOf(answer.claim);
+      },
+    );
+  /** The first row that nobody has, taken; null when there is none. */
+  const next = async (fault: InboxFilter['fault']): Promise<Reply<'claimNext'>['taken']> => {
+    setTrouble(null);
+    try {
+      const body = { fault };
+      const header = { 'Idempotency-Key': once.keyFor(body) };
+      const { taken } = await answerOf(api.POST('/api/inbox/next', { params: { header }, body }));
+      once.answered();
+      return taken;
+    } catch (error) {
+      setTrouble(troubleOf(error));
+      return null;
+    }
+  };
+  return { page, trouble, live, claim, release, close, handOver, next };
+};
+
+/** Where a row is worked on. */
+export const pathOfItem = (item: Pick<Item, 'kind' | 'id' | 'student'> & { replyId?: string }): string => {
+  if (item.kind === 'swing') return `/review/${item.id}`;
+  return item.replyId === undefined ? `/students/${item.student.id}` : `/replies/${item.replyId}#thread`;
 };
