@@ -6,6 +6,7 @@ export const homeWords = {
   title: 'Home',
   nextTitle: 'Next',
   do: {
+    'consent-first': 'Ask my guardian',
     'send-first': 'Send a swing',
     'put-clip-right': 'Choose another video',
     wait: null,
@@ -41,6 +42,8 @@ export const homeWords = {
   chooseOther: 'Choose another video',
   chooseOtherFor: (club: string) => `Choose another video for the swing with the ${club}`,
   readReply: 'Read the reply',
+  correct: 'Put something right',
+  correctFor: (club: string) => `Put something right: swing with the ${club}`,
 
   repliesTitle: 'Replies',
   noReplies: 'No reply yet.',

@@ -15,8 +15,16 @@ export type Standing = {
   readonly openCheckInId: string | null;
   readonly waiting: boolean;
   readonly swings: number;
+  /** A junior whose guardian's consent does not stand: no video is taken. */
+  readonly consentMissing: boolean;
   /** False when the standing lets no new swing be sent. */
   readonly maySend: boolean;
+};
+
+const consentFirst: Next = {
+  kind: 'consent-first',
+  words: 'Your guardian agrees first: until then no video can be sent.',
+  href: '/send',
 };
 
 /** The one thing to do next: safety first, then what others wait for, then practice, then a new swing. */
@@ -32,6 +40,8 @@ export const nextStep = (at: Standing): Next => {
       href: `/replies/${at.unreadReplyId}`,
     };
   }
+  const films = at.toPutRight !== null || at.openCheckInId !== null || at.swings === 0;
+  if (at.consentMissing && at.maySend && films) return consentFirst;
   if (at.toPutRight !== null) {
     const { submissionId, words } = at.toPutRight;
     return { kind: 'put-clip-right', words, href: `/send?for=${submissionId}` };
@@ -56,6 +66,7 @@ export const nextStep = (at: Standing): Next => {
       href: null,
     };
   }
+  if (at.consentMissing) return consentFirst;
   return at.swings === 0
     ? {
         kind: 'send-first',

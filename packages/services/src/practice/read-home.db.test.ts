@@ -39,11 +39,24 @@ describe('the home of a student', () => {
       standing: 'trial',
       trial: { day: 1, days: 14, endsAt: student.trialEndsAt?.toISOString(), priceWords: '40 a month' },
       programme: null,
+      progress: null,
       latest: [],
       replies: [],
       weeks: [],
       cautions: [...everyDrill],
     });
+  });
+
+  it('tells a junior that the guardian agrees first, and to film once that is done', async () => {
+    const { ctx, of } = await joined({ ageGroup: 'junior' });
+    expect((await readHome({ ctx })).next).toMatchObject({ kind: 'consent-first', href: '/send' });
+    await withAcademy(test.db, of.academyId, (tx) =>
+      tx.student.update({
+        where: { academyId_id: { academyId: of.academyId, id: of.studentId } },
+        data: { consent: { withdrawnAt: null, purposes: { coaching: true } } },
+      }),
+    );
+    expect((await readHome({ ctx })).next.kind).toBe('send-first');
   });
 
   it('goes from sent to answered to practising', async () => {

@@ -7,6 +7,7 @@ import { refusalWords } from '../clips/refusal-words.ts';
 import { inTransaction } from '../in-transaction.ts';
 import type { Call, Reply } from '../operation-types.ts';
 import { type StudentRow, type SubmissionRow, studentInclude, submissionInclude } from '../rows.ts';
+import { hasConsent } from '../students/require-consent.ts';
 import { mayWithStanding } from '../students/require-sending.ts';
 import { submissionOf } from '../submissions/submission-of.ts';
 import { verdictShown } from '../verdicts/verdict-shown.ts';
@@ -84,6 +85,7 @@ export const readHome = async ({ ctx }: Pick<Call<'readHome'>, 'ctx'>): Promise<
         openCheckInId: checkIn?.id ?? null,
         waiting: latest.some(({ status }) => status === 'waiting' || status === 'preparing'),
         swings: latest.length,
+        consentMissing: !hasConsent(student),
         maySend: mayWithStanding(student.standing),
       }),
       standing: Standing.parse(student.standing),

@@ -3,6 +3,7 @@ import type { WorkingHours } from '@ballfirst/calendar/working-hours';
 import { workingHoursBetween } from '@ballfirst/calendar/working-hours-between';
 import type { Prisma } from '@ballfirst/db/generated/client';
 import type { Reply } from '../operation-types.ts';
+import { hasConsent } from './require-consent.ts';
 import { trialDayOf } from './trial-day-of.ts';
 import { trialPeriod } from './trial-period.ts';
 import { nextAction, type TrialFacts, trialStop } from './trial-stop.ts';
@@ -59,6 +60,7 @@ export const trialRowOf = (
     replyUnread: replied.some(({ reply }) => reply?.readAt === null),
     practisedSinceReply: entries.some(({ at }) => lastReplyAt !== null && at >= lastReplyAt),
     held: row.programmes.length > 0,
+    consentMissing: !hasConsent(row),
   };
   const stop = trialStop(facts);
   return {

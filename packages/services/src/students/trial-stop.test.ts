@@ -13,6 +13,7 @@ const going: TrialFacts = {
   replyUnread: false,
   practisedSinceReply: true,
   held: false,
+  consentMissing: false,
 };
 const at = (given: Partial<TrialFacts>) => {
   const facts = { ...going, ...given };
@@ -47,6 +48,14 @@ describe('where a trial stands still', () => {
       expect(action).toMatch(/clinician/);
     }
     expect(at({ held: true, waitsForUs: true }).action).toMatch(/Answer the swing/);
+  });
+
+  it('is the consent of the guardian while a junior may send nothing', () => {
+    const first = { firstSwingAt: null, lastReplyAt: null, practisedSinceReply: false };
+    expect(at({ ...first, consentMissing: true }).action).toMatch(/guardian/);
+    expect(at({ ...first, consentMissing: true }).action).not.toMatch(/filming/);
+    expect(at({ filmAgain: true, consentMissing: true }).action).toMatch(/guardian/);
+    expect(at({ waitsForUs: true, consentMissing: true }).action).toMatch(/Answer the swing/);
   });
 
   it('has words for every stop', () => {

@@ -16,6 +16,8 @@ export type TrialFacts = {
   readonly practisedSinceReply: boolean;
   /** Practice is on hold because of pain. */
   readonly held: boolean;
+  /** A junior whose guardian's consent does not stand: no video is taken. */
+  readonly consentMissing: boolean;
 };
 
 /** A trial is about to end in its last three days: common practice, no source. */
@@ -41,13 +43,19 @@ const actions: Readonly<Record<Stop, string>> = {
   moving: 'Nothing: practice is logged.',
 };
 const filmAction = 'The video cannot be used. Write and help with filming it again.';
+const consentAction =
+  'The guardian has to consent before anything can be sent. Write to the guardian, or help the student to ask again.';
 const heldAction =
   'Practice is on hold because of pain. Ask how the student is; ask for no practice and no swing before a clinician has been seen.';
 const pressing: ReadonlySet<Stop> = new Set(['no-practice', 'ending', 'moving']);
 
 /** What the manager can do about it, in words. Nobody is pressed to practise with a pain. */
-export const nextAction = (stop: Stop, facts: Pick<TrialFacts, 'held' | 'filmAgain'>): string => {
+export const nextAction = (
+  stop: Stop,
+  facts: Pick<TrialFacts, 'held' | 'filmAgain' | 'consentMissing'>,
+): string => {
   if (facts.held && pressing.has(stop)) return heldAction;
   const mayFilm = stop !== 'waits-for-us' && stop !== 'reply-unread';
+  if (facts.consentMissing && mayFilm && (facts.filmAgain || stop === 'no-first-swing')) return consentAction;
   return facts.filmAgain && mayFilm ? filmAction : actions[stop];
 };

@@ -49,7 +49,14 @@ function State({ swing }: { swing: Swing }) {
     case 'waiting':
       return (
         <p className="small">
-          {homeWords.waiting} {homeWords.answerBy} <When at={swing.answerBy} />.
+          {homeWords.waiting} {homeWords.answerBy} <When at={swing.answerBy} />.{' '}
+          <Link
+            href={`/send?for=${swing.id}`}
+            className={styles.inline}
+            aria-label={homeWords.correctFor(clubNames[swing.club].toLowerCase())}
+          >
+            {homeWords.correct}
+          </Link>
         </p>
       );
     case 'answered':
