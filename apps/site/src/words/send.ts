@@ -6,10 +6,6 @@ export const sendWords = {
   back: 'Back',
   kept: 'Everything you enter is kept on this device until it is sent.',
 
-  usual: 'Film your usual miss, not your best swing.',
-  phone: 'Phone on a stand at hand height, four big steps away. Nobody stands on the ball side to film.',
-  phoneBehind:
-    'Phone on a stand at hand height, behind you, looking along your hands at the target. Nobody stands there.',
   drawingFaceOn:
     'Seen from above: the phone stands opposite your chest, four big steps from the ball, square to the target line.',
   drawingBehind:
@@ -19,9 +15,7 @@ export const sendWords = {
   phoneLabel: 'phone',
   fourSteps: 'four steps',
   view: 'Where the phone stands',
-  viewHint: 'Face-on first; the other view only if your coach asks for it.',
   length: 'How long the swing is',
-  choose: 'Choose the video',
   chooseOther: 'Choose another video',
   chooseHint: 'MP4 or MOV from your phone, up to 500 MB. It uploads at once while you go on.',
   chooseSame: (name: string) => `Choose “${name}” again and the upload goes on where it stopped.`,
@@ -86,5 +80,16 @@ export const sendWords = {
   again: 'Send another swing',
   preparingProgress: 'Preparing the video',
   putRight: 'Put another video in place',
-  junior: 'A guardian must consent before a junior can send a video.',
+
+  correctTitle: 'Put something right',
+  correctHint: 'Club, hand, balls: until your coach has answered you can change what you said.',
+  correctHand: 'You play',
+  correctOpen: 'Change what I said',
+  filmAgain: 'Your coach could not use the video and asks you to film it again.',
+  correctSave: 'Save what I put right',
+  correctBusy: 'Saving …',
+  corrected: 'Put right. Your coach sees it like this now.',
+  correctNothing: 'Nothing is changed yet.',
+  sentWithdrawn: 'This swing was withdrawn. Nobody looks at it any more.',
+  prefilled: 'As in your drill’s present step.',
 } as const;

@@ -3,12 +3,14 @@ import { redirect } from 'next/navigation';
 import { requireRole } from '../../../http/read-me.ts';
 import { readPage } from '../../../http/read-page.ts';
 import { sendWords } from '../../../words/send.ts';
+import { ConsentFirst } from './_components/consent-first.tsx';
 import { PutRight } from './_components/put-right.tsx';
+import { rungLengthOf } from './_components/rung-length.ts';
 import { SendForm } from './_components/send-form.tsx';
 
 export const metadata = { title: sendWords.title };
 
-/** `for`: a submission whose video must be put right. `check-in`: the check-in this swing answers. */
+/** `for`: a submission whose video or answers are put right. `check-in`: the check-in this swing answers. */
 type Search = Promise<{ for?: string; 'check-in'?: string }>;
 
 export default async function Page({ searchParams }: { searchParams: Search }) {
@@ -17,11 +19,16 @@ export default async function Page({ searchParams }: { searchParams: Search }) {
   const path = id === undefined ? '/send' : `/send?for=${encodeURIComponent(id)}`;
   const { student } = await requireRole(path, ['student']);
   if (student === null) redirect('/');
-  if (id === undefined) {
-    return <SendForm studentId={student.id} hand={student.hand} checkInId={search['check-in'] ?? null} />;
+  const guardian = await readPage(path, (api) => answerOf(api.GET('/api/me/guardian')));
+  const junior = guardian.state !== 'not-needed';
+  if (junior && guardian.state !== 'given') return <ConsentFirst first={guardian} />;
+  if (id !== undefined) {
+    const params = { path: { id } };
+    const submission = await readPage(path, (api) => answerOf(api.GET('/api/submissions/{id}', { params })));
+    return <PutRight submission={submission} studentId={student.id} />;
   }
-  const submission = await readPage(path, (api) =>
-    answerOf(api.GET('/api/submissions/{id}', { params: { path: { id } } })),
-  );
-  return <PutRight submission={submission} studentId={student.id} />;
+  const { programme } = await readPage(path, (api) => answerOf(api.GET('/api/home')));
+  const rungLength = rungLengthOf(programme?.rung ?? null);
+  const checkInId = search['check-in'] ?? null;
+  return <SendForm studentId={student.id} hand={student.hand} {...{ junior, checkInId, rungLength }} />;
 }

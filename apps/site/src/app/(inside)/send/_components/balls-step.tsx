@@ -3,10 +3,10 @@ import { RadioRow } from '../../../../shell/radio-row.tsx';
 import { SelectField } from '../../../../shell/select-field.tsx';
 import { clubNames, lieNames } from '../../../../words/names.ts';
 import { sendWords } from '../../../../words/send.ts';
-import type { Draft } from './draft.ts';
+import type { BallsDraft } from './draft.ts';
 import { TallyTaps } from './tally-taps.tsx';
 
-type Props = { draft: Draft; change: (next: (draft: Draft) => Draft) => void };
+type Props<D extends BallsDraft> = { draft: D; change: (next: (draft: D) => D) => void };
 const clubOrder = [
   'driver',
   'fairway',
@@ -19,9 +19,9 @@ const clubOrder = [
   'wedge',
 ] as const;
 
-/** Step two: what the balls did. */
-export function BallsStep({ draft, change }: Props) {
-  const set = (next: Partial<Draft>) => change((now) => ({ ...now, ...next }));
+/** What the balls did. */
+export function BallsStep<D extends BallsDraft>({ draft, change }: Props<D>) {
+  const set = (next: Partial<BallsDraft>) => change((now) => ({ ...now, ...next }));
   return (
     <div className="stack">
       <SelectField

@@ -1,15 +1,16 @@
 import type { Body, Reply } from '@ballfirst/contracts/client';
+import type { ClipFacts } from '../../../../uploads/upload-state.ts';
 import { type Outcome, outcomeOrder, type Tally } from '../../../../words/tally.ts';
 
 type New = Body<'sendSubmission'>;
 type Clip = Reply<'readClip'>;
+export type View = Clip['view'];
 
-/** Everything a student has entered so far, as it is kept on the device. */
-export type Draft = {
-  step: 1 | 2 | 3;
-  view: Clip['view'];
-  swingLength: Clip['swingLength'];
-  clip: { fileName: string; clipId: string | null; done: boolean } | null;
+/** A chosen video as the device remembers it; `facts` are those its upload began with. */
+export type KeptClip = { fileName: string; clipId: string | null; done: boolean; facts: ClipFacts };
+
+/** What is said about the balls, before sending and when it is put right. */
+export type BallsDraft = {
   /** One entry a ball in the order they were tapped, so that the last can be taken back. */
   taps: Outcome[];
   balls: number;
@@ -19,6 +20,14 @@ export type Draft = {
   club: New['club'];
   lie: New['lie'];
   typical: New['typical'];
+};
+
+/** Everything a student has entered so far, as it is kept on the device. */
+export type Draft = BallsDraft & {
+  step: 1 | 2 | 3;
+  /** Null until the student says: then it is as in the present step of the drill, or a full swing. */
+  swingLength: Clip['swingLength'] | null;
+  clips: Record<View, KeptClip | null>;
   note: string;
   pain: New['pain'] | null;
   painNote: string;
@@ -28,11 +37,12 @@ export type Draft = {
   sentId: string | null;
 };
 
+export const views: readonly View[] = ['face-on', 'down-the-line'];
+
 export const emptyDraft: Draft = {
   step: 1,
-  view: 'face-on',
-  swingLength: 'full',
-  clip: null,
+  swingLength: null,
+  clips: { 'face-on': null, 'down-the-line': null },
   taps: [],
   balls: 10,
   counted: true,
@@ -50,26 +60,33 @@ export const emptyDraft: Draft = {
 
 export const mostBalls = 30;
 
-export const tallyOf = (draft: Pick<Draft, 'taps' | 'balls' | 'counted'>): Tally => {
+export const tallyOf = (draft: Pick<BallsDraft, 'taps' | 'balls' | 'counted'>): Tally => {
   const count = (one: Outcome) => draft.taps.filter((tap) => tap === one).length;
   const counts = Object.fromEntries(outcomeOrder.map((one) => [one, count(one)])) as Record<Outcome, number>;
   return { balls: draft.balls, ...counts, counted: draft.counted };
 };
 
 /** One more ball, never more than the set has. */
-export const tap = (draft: Draft, outcome: Outcome): Draft =>
+export const tap = <D extends BallsDraft>(draft: D, outcome: Outcome): D =>
   draft.taps.length >= draft.balls ? draft : { ...draft, taps: [...draft.taps, outcome] };
 
-export const takeBack = (draft: Draft): Draft => ({ ...draft, taps: draft.taps.slice(0, -1) });
+export const takeBack = <D extends BallsDraft>(draft: D): D => ({ ...draft, taps: draft.taps.slice(0, -1) });
 
 /** The number of balls never falls under what was tapped. */
-export const setBalls = (draft: Draft, balls: number): Draft => ({
+export const setBalls = <D extends BallsDraft>(draft: D, balls: number): D => ({
   ...draft,
-  balls: Math.min(mostBalls, Math.max(1, draft.taps.length, balls)),
+  balls: Math.min(Math.max(mostBalls, draft.balls), Math.max(1, draft.taps.length, balls)),
 });
 
-export const bodyOf = (draft: Draft, clipIds: string[], checkInId: string | null): New => ({
-  clipIds,
+export const clipIdsOf = (draft: Draft): string[] =>
+  views.flatMap((view) => {
+    const id = draft.clips[view]?.clipId ?? null;
+    return id === null ? [] : [id];
+  });
+
+export const bodyOf = (draft: Draft, first: Clip['swingLength'], checkInId: string | null): New => ({
+  clipIds: clipIdsOf(draft),
+  swingLength: draft.swingLength ?? first,
   club: draft.club,
   lie: draft.lie,
   tally: tallyOf(draft),
@@ -82,12 +99,11 @@ export const bodyOf = (draft: Draft, clipIds: string[], checkInId: string | null
   checkInId,
 });
 
-/** What is left of the form once it was sent: the video that may still be on the way. */
+/** What is left of the form once it was sent: the videos that may still be on the way. */
 export const afterSending = (draft: Draft, sentId: string): Draft => ({
   ...emptyDraft,
-  view: draft.view,
   swingLength: draft.swingLength,
-  clip: draft.clip,
+  clips: draft.clips,
   club: draft.club,
   lie: draft.lie,
   sentId,

@@ -1,64 +1,52 @@
 'use client';
-import { PhonePlace } from '../../../../drawings/phone-place.tsx';
+import { PhoneHeight } from '../../../../drawings/phone-height.tsx';
 import { RadioRow } from '../../../../shell/radio-row.tsx';
-import { UploadLine } from '../../../../uploads/upload-line.tsx';
-import type { ClipFacts } from '../../../../uploads/upload-state.ts';
-import type { Uploading } from '../../../../uploads/use-upload.ts';
-import { VideoInput } from '../../../../uploads/video-input.tsx';
-import { swingLengthNames, viewNames } from '../../../../words/names.ts';
+import { filmWords } from '../../../../words/film.ts';
+import { swingLengthNames } from '../../../../words/names.ts';
 import { sendWords } from '../../../../words/send.ts';
+import { ClipSlot } from './clip-slot.tsx';
 import type { Draft } from './draft.ts';
+import { isFilled, type Slots } from './slot.ts';
 
+export type Length = NonNullable<Draft['swingLength']>;
 type Props = {
-  draft: Draft;
-  change: (next: (draft: Draft) => Draft) => void;
-  uploading: Uploading;
+  slots: Slots;
   hand: 'right' | 'left';
+  junior: boolean;
+  swingLength: Length;
+  onLength: (length: Length) => void;
+  /** As in the present step of the student's drill; null without one. */
+  rungLength: Length | null;
 };
+const lengths: readonly Length[] = ['full', 'three-quarter', 'hip-high'];
 
 /** Step one: where the phone stands, and the video, which goes up at once. */
-export function FilmStep({ draft, change, uploading, hand }: Props) {
-  const facts: ClipFacts = { view: draft.view, swingLength: draft.swingLength };
-  const { state } = uploading;
-  const set = (next: Partial<ClipFacts>) => {
-    change((now) => ({ ...now, ...next }));
-    if (state.kind !== 'none') uploading.restart(state.fileName, { ...facts, ...next });
-  };
+export function FilmStep({ slots, hand, junior, swingLength, onLength, rungLength }: Props) {
   return (
     <div className="stack">
       <p>
-        <strong>{sendWords.usual}</strong>{' '}
-        {draft.view === 'face-on' ? sendWords.phone : sendWords.phoneBehind}
+        <strong>{filmWords.usual}</strong> {filmWords.slow}
       </p>
-      <PhonePlace view={draft.view} hand={hand} />
-      <RadioRow
-        legend={sendWords.view}
-        hint={sendWords.viewHint}
-        names={viewNames}
-        order={['face-on', 'down-the-line']}
-        value={draft.view}
-        onChange={(view) => set({ view })}
-      />
+      <PhoneHeight />
+      <p className="notice">
+        {filmWords.safe} {junior && filmWords.junior}
+      </p>
+      <ClipSlot slot={slots['face-on']} hand={hand} />
       <RadioRow
         legend={sendWords.length}
+        {...(rungLength !== null && { hint: sendWords.prefilled })}
         names={swingLengthNames}
-        order={['full', 'three-quarter', 'hip-high']}
-        value={draft.swingLength}
-        onChange={(swingLength) => set({ swingLength })}
+        order={rungLength === 'rehearsal' ? [...lengths, 'rehearsal'] : lengths}
+        value={swingLength}
+        onChange={onLength}
       />
-      <div className="stack ruled">
-        <UploadLine
-          state={state}
-          onAgain={() => state.kind !== 'none' && uploading.restart(state.fileName, facts)}
-        />
-        <VideoInput
-          label={state.kind === 'none' ? sendWords.choose : sendWords.chooseOther}
-          onFile={(file) => {
-            change((now) => ({ ...now, clip: { fileName: file.name, clipId: null, done: false } }));
-            uploading.choose(file, facts);
-          }}
-        />
-      </div>
+      <details open={isFilled(slots['down-the-line'])}>
+        <summary>{filmWords.behindAlso}</summary>
+        <div className="stack">
+          <p className="hint">{filmWords.behindWhen}</p>
+          <ClipSlot slot={slots['down-the-line']} hand={hand} />
+        </div>
+      </details>
     </div>
   );
 }

@@ -1,12 +1,20 @@
 'use client';
-import { useUpload } from '../../../../uploads/use-upload.ts';
+import { emptyDraft } from './draft.ts';
 import { Sent } from './sent.tsx';
+import { isOnItsWay, type Slots } from './slot.ts';
+import { useAwake } from './use-awake.ts';
+import { useClip } from './use-clip.ts';
+import { useKeptDraft } from './use-kept-draft.ts';
 import type { Submission } from './use-submission.ts';
 
-/** A swing whose video could not be used: the page where another takes its place. */
+/** A swing that was sent: where another video takes the place of a refused one, and what was said is put right. */
 export function PutRight({ submission, studentId }: { submission: Submission; studentId: string }) {
-  const uploading = useUpload(`${studentId}.${submission.id}`);
-  const clip = submission.clips[0];
-  const facts = { view: clip?.view ?? 'face-on', swingLength: clip?.swingLength ?? 'full' } as const;
-  return <Sent submissionId={submission.id} first={submission} uploading={uploading} facts={facts} />;
+  const owner = `${studentId}.${submission.id}`;
+  const { draft, change } = useKeptDraft(`ballfirst.put-right.${owner}`, emptyDraft);
+  const given = { owner, draft, change, swingLength: submission.clips[0]?.swingLength ?? 'full' };
+  const faceOn = useClip({ ...given, view: 'face-on' });
+  const behind = useClip({ ...given, view: 'down-the-line' });
+  const slots: Slots = { 'face-on': faceOn, 'down-the-line': behind };
+  useAwake(isOnItsWay(faceOn) || isOnItsWay(behind));
+  return <Sent submissionId={submission.id} first={submission} slots={slots} />;
 }

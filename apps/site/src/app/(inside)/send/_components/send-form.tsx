@@ -1,56 +1,54 @@
 'use client';
 import { answerOf } from '@ballfirst/contracts/client';
-import { useEffect, useRef } from 'react';
+import { useRef } from 'react';
 import { api } from '../../../../http/browser-api.ts';
 import { newKey } from '../../../../http/new-key.ts';
 import { useSending } from '../../../../http/use-sending.ts';
 import { TroubleNote } from '../../../../shell/trouble-note.tsx';
-import { UploadLine } from '../../../../uploads/upload-line.tsx';
-import { useUpload } from '../../../../uploads/use-upload.ts';
 import { sendWords } from '../../../../words/send.ts';
 import { BallsStep } from './balls-step.tsx';
-import { afterSending, bodyOf, type Draft } from './draft.ts';
-import { FilmStep } from './film-step.tsx';
+import { behindHelps } from './behind-helps.ts';
+import { BehindStep } from './behind-step.tsx';
+import { ClipProgress } from './clip-progress.tsx';
+import { afterSending, bodyOf, clipIdsOf, type Draft, emptyDraft } from './draft.ts';
+import { FilmStep, type Length } from './film-step.tsx';
 import { SayStep } from './say-step.tsx';
 import { Sent } from './sent.tsx';
+import { isFilled, isOnItsWay, type Slots } from './slot.ts';
 import { StepMoves } from './step-moves.tsx';
 import { StepNames } from './step-names.tsx';
-import { useDraft } from './use-draft.ts';
+import { useAwake } from './use-awake.ts';
+import { useClip } from './use-clip.ts';
+import { useKeptDraft } from './use-kept-draft.ts';
 
-type Props = { studentId: string; hand: 'right' | 'left'; checkInId: string | null };
+type Props = {
+  studentId: string;
+  hand: 'right' | 'left';
+  junior: boolean;
+  checkInId: string | null;
+  rungLength: Length | null;
+};
 
-/** Sending a swing in three steps; the upload goes on under all of them. */
-export function SendForm({ studentId, hand, checkInId }: Props) {
-  const { draft, change, forget } = useDraft(studentId);
-  const uploading = useUpload(studentId);
-  const { state, resume } = uploading;
+/** Sending a swing in three steps; the uploads go on under all of them. */
+export function SendForm({ studentId, hand, junior, checkInId, rungLength }: Props) {
+  const { draft, change, forget } = useKeptDraft(`ballfirst.send.${studentId}`, emptyDraft);
+  const swingLength = draft?.swingLength ?? rungLength ?? 'full';
+  const given = { owner: studentId, draft, change, swingLength };
+  const faceOn = useClip({ ...given, view: 'face-on' });
+  const behind = useClip({ ...given, view: 'down-the-line' });
+  const slots: Slots = { 'face-on': faceOn, 'down-the-line': behind };
   const sending = useSending();
   const heading = useRef<HTMLHeadingElement>(null);
-  const resumed = useRef(false);
-
-  useEffect(() => {
-    if (draft === null || resumed.current) return;
-    resumed.current = true;
-    if (draft.clip !== null) void resume(draft.clip, draft);
-  }, [draft, resume]);
-
-  const { kind } = state;
-  const fileName = state.kind === 'none' ? null : state.fileName;
-  const clipId = state.kind === 'none' ? null : state.clipId;
-  useEffect(() => {
-    if (fileName === null || (kind !== 'done' && clipId === null)) return;
-    change((now) => ({ ...now, clip: { fileName, clipId, done: kind === 'done' } }));
-  }, [kind, fileName, clipId, change]);
+  useAwake(isOnItsWay(faceOn) || isOnItsWay(behind));
 
   if (draft === null) return <main id="content" className="page" aria-busy="true" />;
-  const again = () => fileName !== null && uploading.restart(fileName, draft);
-
   if (draft.sentId !== null) {
     const another = () => {
-      uploading.forget();
+      faceOn.remove();
+      behind.remove();
       forget();
     };
-    return <Sent submissionId={draft.sentId} uploading={uploading} facts={draft} onAnother={another} />;
+    return <Sent submissionId={draft.sentId} slots={slots} onAnother={another} />;
   }
 
   const goTo = (step: Draft['step']) => {
@@ -59,8 +57,7 @@ export function SendForm({ studentId, hand, checkInId }: Props) {
   };
 
   const send = async () => {
-    if (clipId === null) return;
-    const body = bodyOf(draft, [clipId], checkInId);
+    const body = bodyOf(draft, swingLength, checkInId);
     const text = JSON.stringify(body);
     const once = draft.once?.body === text ? draft.once : { key: newKey(), body: text };
     change((now) => ({ ...now, once }));
@@ -71,21 +68,36 @@ export function SendForm({ studentId, hand, checkInId }: Props) {
     if (done !== null) change((now) => afterSending(now, done.answer.id));
   };
 
+  const { step } = draft;
+  const showsBehind = step === 2 && (behindHelps(draft) || isFilled(behind));
   return (
     <main id="content" className="page">
       <div className="stack tight">
         <h1>{sendWords.title}</h1>
-        <StepNames step={draft.step} onStep={goTo} />
+        <StepNames step={step} onStep={goTo} />
       </div>
       <h2 ref={heading} tabIndex={-1}>
-        {[sendWords.steps.film, sendWords.steps.balls, sendWords.steps.say][draft.step - 1]}
+        {[sendWords.steps.film, sendWords.steps.balls, sendWords.steps.say][step - 1]}
       </h2>
-      {draft.step === 1 && <FilmStep draft={draft} change={change} uploading={uploading} hand={hand} />}
-      {draft.step === 2 && <BallsStep draft={draft} change={change} />}
-      {draft.step === 3 && <SayStep draft={draft} change={change} />}
-      {draft.step !== 1 && <UploadLine state={state} onAgain={again} />}
+      {step === 1 && (
+        <FilmStep
+          {...{ slots, hand, junior, swingLength, rungLength }}
+          onLength={(length) => change((now) => ({ ...now, swingLength: length }))}
+        />
+      )}
+      {step === 2 && <BallsStep draft={draft} change={change} />}
+      {showsBehind && <BehindStep slot={behind} hand={hand} />}
+      {step === 3 && <SayStep draft={draft} change={change} />}
+      {step !== 1 && <ClipProgress slot={faceOn} />}
+      {step === 3 && <ClipProgress slot={behind} />}
       <TroubleNote trouble={sending.trouble} />
-      <StepMoves draft={draft} hasClip={clipId !== null} busy={sending.busy} goTo={goTo} send={send} />
+      <StepMoves
+        draft={draft}
+        hasClip={clipIdsOf(draft).length > 0}
+        busy={sending.busy}
+        goTo={goTo}
+        send={send}
+      />
       <p className="hint">{sendWords.kept}</p>
     </main>
   );

@@ -1,65 +1,58 @@
 'use client';
-import { answerOf } from '@ballfirst/contracts/client';
 import Link from 'next/link';
 import { useEffect, useRef } from 'react';
-import { api } from '../../../../http/browser-api.ts';
-import { useSending } from '../../../../http/use-sending.ts';
 import { TroubleNote } from '../../../../shell/trouble-note.tsx';
 import { When } from '../../../../times/when.tsx';
-import { UploadLine } from '../../../../uploads/upload-line.tsx';
-import type { ClipFacts } from '../../../../uploads/upload-state.ts';
-import type { Uploading } from '../../../../uploads/use-upload.ts';
-import { VideoInput } from '../../../../uploads/video-input.tsx';
+import { filmWords } from '../../../../words/film.ts';
 import { sendWords } from '../../../../words/send.ts';
 import { ClipState } from './clip-state.tsx';
+import { CorrectBlock } from './correct-block.tsx';
+import { views } from './draft.ts';
+import { MeansBlock } from './means-block.tsx';
+import { SentUpload } from './sent-upload.tsx';
+import { isFilled, isOnItsWay, type Slots } from './slot.ts';
+import { usePutInPlace } from './use-put-in-place.ts';
 import { type Submission, useSubmission } from './use-submission.ts';
 
-type Props = {
-  submissionId: string;
-  first?: Submission;
-  uploading: Uploading;
-  facts: ClipFacts;
-  onAnother?: () => void;
-};
+type Props = { submissionId: string; first?: Submission; slots: Slots; onAnother?: () => void };
 
-/** After sending: the video's way to the coach, and another one in place of a refused one. */
-export function Sent({ submissionId, first, uploading, facts, onAnother }: Props) {
-  const { state } = uploading;
-  const onItsWay = state.kind === 'running' || state.kind === 'waiting';
-  const { submission, setSubmission, trouble } = useSubmission(submissionId, first ?? null, onItsWay);
-  const sending = useSending();
-  const { run } = sending;
+const correctable = new Set(['preparing', 'needs-clip', 'waiting', 'film-again']);
+const toFilm = new Set(['needs-clip', 'film-again']);
+
+/** After sending: the videos' way to the coach, another one in place of a refused one, and what can be put right. */
+export function Sent({ submissionId, first, slots, onAnother }: Props) {
+  const all = views.map((view) => slots[view]);
+  const onItsWay = all.some(isOnItsWay);
+  const { submission, setSubmission, trouble, renew } = useSubmission(submissionId, first ?? null, onItsWay);
+  const needsClip = submission !== null && toFilm.has(submission.status);
+  const sending = usePutInPlace({ submission, needsClip, all, onPut: setSubmission });
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);
 
-  const clipId = state.kind === 'none' ? null : state.clipId;
-  const needsClip = submission?.status === 'needs-clip';
-  const isNew = clipId !== null && submission?.clips.every((clip) => clip.id !== clipId) === true;
-  useEffect(() => {
-    if (!isNew || !needsClip) return;
-    const put = () =>
-      answerOf(
-        api.POST('/api/submissions/{id}/clips', { params: { path: { id: submissionId } }, body: { clipId } }),
-      );
-    void run(put).then((done) => done !== null && setSubmission(done.answer));
-  }, [isNew, needsClip, clipId, submissionId, run, setSubmission]);
-
-  const again = () => state.kind !== 'none' && uploading.restart(state.fileName, facts);
+  const broken = submission?.clips.find((clip) => clip.refusal !== null) ?? submission?.clips[0];
+  const target = slots[broken?.view ?? 'face-on'];
+  const shown = all.filter((slot) => isFilled(slot) || (needsClip && slot === target));
   return (
     <main id="content" className="page">
       <h1 ref={heading} tabIndex={-1}>
         {needsClip ? sendWords.putRight : sendWords.sentTitle}
       </h1>
-      {state.kind !== 'done' && <UploadLine state={state} onAgain={again} />}
-      <div className="stack" aria-live="polite">
-        {submission?.clips.map((clip) => (
-          <ClipState key={clip.id} clip={clip} />
-        ))}
-      </div>
-      {(needsClip || state.kind === 'asks-same') && (
-        <VideoInput label={sendWords.chooseOther} onFile={(file) => uploading.choose(file, facts)} />
+      {submission?.status === 'film-again' && <p className="notice look">{sendWords.filmAgain}</p>}
+      {submission?.status === 'withdrawn' && <p className="notice">{sendWords.sentWithdrawn}</p>}
+      {shown.map((slot) => (
+        <SentUpload key={slot.facts.view} slot={slot} asks={needsClip && slot === target} />
+      ))}
+      {submission?.status !== 'withdrawn' && submission?.status !== 'film-again' && (
+        <div className="stack" aria-live="polite">
+          {submission?.clips.map((clip) => (
+            <div key={clip.id} className="stack tight">
+              {submission.clips.length > 1 && <h2>{filmWords.side[clip.view]}</h2>}
+              <ClipState clip={clip} />
+            </div>
+          ))}
+        </div>
       )}
-      {submission !== null && !needsClip && (
+      {submission !== null && correctable.has(submission.status) && !needsClip && (
         <p>
           {sendWords.answerBy} <When at={submission.answerBy} />.
         </p>
@@ -75,6 +68,10 @@ export function Sent({ submissionId, first, uploading, facts, onAnother }: Props
           </button>
         )}
       </div>
+      {submission !== null && correctable.has(submission.status) && (
+        <CorrectBlock submission={submission} onSaved={setSubmission} onStale={renew} />
+      )}
+      <MeansBlock />
     </main>
   );
 }

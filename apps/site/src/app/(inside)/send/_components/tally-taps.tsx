@@ -3,16 +3,15 @@ import { TenBalls } from '../../../../drawings/ten-balls.tsx';
 import { outcomeForStudent } from '../../../../words/names.ts';
 import { sendWords } from '../../../../words/send.ts';
 import type { Outcome } from '../../../../words/tally.ts';
-import { type Draft, mostBalls, setBalls, takeBack, tallyOf, tap } from './draft.ts';
+import { type BallsDraft, mostBalls, setBalls, takeBack, tallyOf, tap } from './draft.ts';
+import { largeButtons, otherButtons } from './tally-buttons.ts';
 import styles from './tally-taps.module.css';
 
-const large = ['solid', 'fat', 'thin', 'topped'] as const;
-const others = ['heel', 'toe', 'shank', 'sky'] as const;
-
-type Props = { draft: Draft; change: (next: (draft: Draft) => Draft) => void };
+type Props<D extends BallsDraft> = { draft: D; change: (next: (draft: D) => D) => void };
 
 /** Ten balls on four large buttons. The buttons rest when every ball of the set is tapped. */
-export function TallyTaps({ draft, change }: Props) {
+export function TallyTaps<D extends BallsDraft>({ draft, change }: Props<D>) {
+  const others = otherButtons(draft.club);
   const tally = tallyOf(draft);
   const full = draft.taps.length >= draft.balls;
   const button = (one: Outcome, className: string | undefined) => (
@@ -31,7 +30,7 @@ export function TallyTaps({ draft, change }: Props) {
     <fieldset className="stack tight">
       <legend>{sendWords.tallyTitle}</legend>
       <p className="hint">{sendWords.tallyHint}</p>
-      <div className={styles.large}>{large.map((one) => button(one, styles.tap))}</div>
+      <div className={styles.large}>{largeButtons(draft.club).map((one) => button(one, styles.tap))}</div>
       <details open={others.some((one) => tally[one] > 0)}>
         <summary>{sendWords.more}</summary>
         <div className={styles.others}>{others.map((one) => button(one, styles.small))}</div>

@@ -27,5 +27,5 @@ export const useSubmission = (id: string, first: Submission | null, watch: boole
     const timer = setInterval(ask, everyMs);
     return () => clearInterval(timer);
   }, [moving, ask]);
-  return { submission, setSubmission, trouble };
+  return { submission, setSubmission, trouble, renew: ask };
 };

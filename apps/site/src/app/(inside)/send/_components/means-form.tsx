@@ -1,0 +1,87 @@
+'use client';
+import { answerOf, type Body, type Reply } from '@ballfirst/contracts/client';
+import { useState } from 'react';
+import { api } from '../../../../http/browser-api.ts';
+import { useSending } from '../../../../http/use-sending.ts';
+import { RadioRow } from '../../../../shell/radio-row.tsx';
+import { SelectField } from '../../../../shell/select-field.tsx';
+import { TroubleNote } from '../../../../shell/trouble-note.tsx';
+import { meansWords } from '../../../../words/means.ts';
+import { outcomeForStudent } from '../../../../words/names.ts';
+
+type Means = Body<'saveMeans'>;
+
+const days = ['unsaid', '1', '2', '3', '4', '5', '6', '7'] as const;
+const minutes = ['unsaid', '10', '15', '20', '30', '45', '60', '90'] as const;
+const numberOf = (said: string): number | null => (said === 'unsaid' ? null : Number(said));
+
+/** Time, place, goal and body, each of which may be left out. */
+export function MeansForm({ first, onSaved }: { first: Reply<'readMeans'>; onSaved: () => void }) {
+  const [means, setMeans] = useState<Means>(first);
+  const sending = useSending();
+  const set = (next: Partial<Means>) => setMeans((now) => ({ ...now, ...next }));
+  const save = async () => {
+    const done = await sending.run(() => answerOf(api.PUT('/api/me/practice-means', { body: means })));
+    if (done !== null) onSaved();
+  };
+  return (
+    <div className="stack">
+      <RadioRow
+        legend={meansWords.usualMiss}
+        names={outcomeForStudent}
+        order={['fat', 'thin', 'topped', 'heel', 'toe', 'shank', 'sky']}
+        value={means.usualMiss}
+        onChange={(usualMiss) => set({ usualMiss })}
+      />
+      <SelectField
+        label={meansWords.days}
+        names={meansWords.daysNames}
+        order={days}
+        value={days.find((one) => one === String(means.daysPerWeek)) ?? 'unsaid'}
+        onChange={(said) => set({ daysPerWeek: numberOf(said) })}
+      />
+      <SelectField
+        label={meansWords.minutes}
+        names={meansWords.minutesNames}
+        order={minutes}
+        value={minutes.find((one) => one === String(means.minutesPerDay)) ?? 'unsaid'}
+        onChange={(said) => set({ minutesPerDay: numberOf(said) })}
+      />
+      <RadioRow
+        legend={meansWords.place}
+        names={meansWords.placeNames}
+        order={['mat', 'grass', 'home']}
+        value={means.place}
+        onChange={(place) => set({ place })}
+      />
+      <label className="field">
+        <span>{meansWords.goal}</span>
+        <input
+          maxLength={300}
+          value={means.goal ?? ''}
+          onChange={(event) => set({ goal: event.target.value })}
+        />
+      </label>
+      <label className="field">
+        <span>{meansWords.body}</span>
+        <textarea
+          maxLength={500}
+          value={means.body ?? ''}
+          onChange={(event) => set({ body: event.target.value })}
+        />
+      </label>
+      <label className="choice">
+        <input
+          type="checkbox"
+          checked={means.bodyAgreed}
+          onChange={(event) => set({ bodyAgreed: event.target.checked })}
+        />
+        {meansWords.bodyAgreed}
+      </label>
+      <TroubleNote trouble={sending.trouble} />
+      <button type="button" disabled={sending.busy} onClick={save}>
+        {sending.busy ? meansWords.busy : meansWords.save}
+      </button>
+    </div>
+  );
+}
