@@ -25,11 +25,15 @@ export const joinWords = {
   hand: 'You play',
   age: 'Age group',
   guardianTitle: 'Your guardian',
-  guardianText:
-    'A junior needs the consent of a parent or guardian before any video is sent. Please fill this in together.',
+  guardianText: 'A junior needs the consent of a parent or guardian before any video is sent.',
   guardianName: "Guardian's name",
   relation: 'Relation, for example mother',
   guardianEmail: "Guardian's email",
+  guardianWhere: 'Your guardian is',
+  guardianBeside: 'Here with me',
+  guardianByLetter: 'Somewhere else',
+  guardianLetterHint:
+    'We write a letter with a link. You can join now; videos can be sent as soon as your guardian has agreed.',
   consents: 'I am the guardian and I agree to this text.',
   consentTitle: 'How your video is used',
   go: 'Start the trial',

@@ -1,7 +1,10 @@
+'use client';
+import { useState } from 'react';
 import { joinWords } from '../../../../words/sign-in.ts';
 
-/** A junior's guardian comes first: who, and the consent to a text that is read here. */
+/** A junior's guardian comes first: who, and the consent here or by a letter. */
 export function GuardianFields({ text }: { text: string }) {
+  const [beside, setBeside] = useState(true);
   return (
     <fieldset className="stack notice">
       <legend className="unseen">{joinWords.guardianTitle}</legend>
@@ -19,11 +22,33 @@ export function GuardianFields({ text }: { text: string }) {
         <span>{joinWords.guardianEmail}</span>
         <input type="email" name="guardian-email" required maxLength={254} />
       </label>
-      <p className="small">{text}</p>
-      <label className="choice">
-        <input type="checkbox" name="consents" required />
-        {joinWords.consents}
-      </label>
+      <fieldset>
+        <legend>{joinWords.guardianWhere}</legend>
+        <div className="choices">
+          {([true, false] as const).map((here) => (
+            <label key={String(here)} className="choice">
+              <input
+                type="radio"
+                name="guardian-where"
+                checked={beside === here}
+                onChange={() => setBeside(here)}
+              />
+              {here ? joinWords.guardianBeside : joinWords.guardianByLetter}
+            </label>
+          ))}
+        </div>
+      </fieldset>
+      {beside ? (
+        <>
+          <p className="small">{text}</p>
+          <label className="choice">
+            <input type="checkbox" name="consents" required />
+            {joinWords.consents}
+          </label>
+        </>
+      ) : (
+        <p className="hint">{joinWords.guardianLetterHint}</p>
+      )}
     </fieldset>
   );
 }

@@ -29,7 +29,7 @@ export function JoinForm({ academy }: { academy: Reply<'readAcademy'> }) {
             name: text(form, 'guardian-name'),
             relation: text(form, 'relation'),
             email: text(form, 'guardian-email'),
-            consents: true as const,
+            consents: form.get('consents') !== null,
           }
         : null;
     const body: Join = {
