@@ -1963,6 +1963,18 @@ export interface components {
             answerBy: string;
         } | {
             /** @constant */
+            kind: "old-fault";
+        } | {
+            /** @constant */
+            kind: "stuck";
+        } | {
+            /** @constant */
+            kind: "progress";
+        } | {
+            /** @constant */
+            kind: "promise-at-risk";
+        } | {
+            /** @constant */
             kind: "first-swing";
         } | {
             /** @constant */

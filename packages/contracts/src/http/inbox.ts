@@ -21,6 +21,10 @@ export const Reason = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('fault'), fault: Outcome, probability: z.number(), headStartHours: z.number() }),
   z.object({ kind: z.literal('trial-ending'), endsAt: Instant }),
   z.object({ kind: z.literal('promise'), answerBy: Instant }),
+  z.object({ kind: z.literal('old-fault') }),
+  z.object({ kind: z.literal('stuck') }),
+  z.object({ kind: z.literal('progress') }),
+  z.object({ kind: z.literal('promise-at-risk') }),
   z.object({ kind: z.literal('first-swing') }),
   z.object({ kind: z.literal('check-in') }),
 ]);
