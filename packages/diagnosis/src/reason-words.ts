@@ -25,6 +25,14 @@ export function reasonWords(reason: TriageReason, when: (instant: string) => str
       return `Trial ends ${when(reason.endsAt)}`;
     case 'promise':
       return `Answer promised by ${when(reason.answerBy)}`;
+    case 'old-fault':
+      return 'A fault that was mended is back';
+    case 'stuck':
+      return 'Practice does not move on';
+    case 'progress':
+      return 'The opposite miss: the drill works';
+    case 'promise-at-risk':
+      return 'The promise can hardly be kept: more waits than can be answered';
     case 'first-swing':
       return 'First swing of this student';
     case 'check-in':

@@ -66,6 +66,65 @@ describe('triage key', () => {
     expect(sooner.key.getTime()).toBeLessThan(pain.key.getTime());
   });
 
+  it('takes the opposite miss under an open programme as progress', () => {
+    const thin = { fault: 'thin', probability: 1 } as const;
+    const { headStartHours, reasons } = triageKey({ ...quiet, leadFault: thin, openProgrammeFault: 'fat' });
+    expect(headStartHours).toBe(0);
+    expect(reasons[0]).toEqual({ kind: 'progress' });
+    const other = triageKey({ ...quiet, leadFault: thin, openProgrammeFault: 'topped' });
+    expect(other.headStartHours).toBeGreaterThan(0);
+    expect(triageKey({ ...quiet, leadFault: thin }).headStartHours).toBe(other.headStartHours);
+  });
+
+  it('raises an old fault that is back and practice that is stuck, and says when a promise is at risk', () => {
+    const raised = triageKey({ ...quiet, oldFaultBack: true, stuck: true, promiseAtRisk: true });
+    expect(raised.headStartHours).toBe(4);
+    expect(raised.reasons.map(({ kind }) => kind)).toEqual([
+      'promise-at-risk',
+      'old-fault',
+      'stuck',
+      'promise',
+    ]);
+    const shank = { fault: 'shank', probability: 1 } as const;
+    expect(triageKey({ ...quiet, leadFault: shank, oldFaultBack: true, stuck: true }).headStartHours).toBe(8);
+  });
+
+  it('lets nothing overtake that was sent after the promise of another had run out', () => {
+    const hours = fc.double({ min: 0, max: 400, noNaN: true });
+    const swing = fc.record({
+      sentAt: hours,
+      probability: fc.double({ min: 0, max: 1, noNaN: true }),
+      fault: fc.constantFrom(...(Object.keys(usualCosts) as Miss[])),
+      trialEndsAt: fc.option(hours, { nil: null }),
+      oldFaultBack: fc.boolean(),
+      stuck: fc.boolean(),
+    });
+    const epoch = new Date('2026-03-02T00:00:00Z').getTime();
+    const at = (hour: number) => new Date(epoch + hour * hourMs);
+    fc.assert(
+      fc.property(fc.array(swing, { minLength: 2, maxLength: 30 }), (swings) => {
+        const placed = swings.map(({ sentAt, fault, probability, trialEndsAt, ...more }) => ({
+          sentAt,
+          key: triageKey({
+            ...quiet,
+            ...more,
+            answerBy: at(sentAt + quiet.promiseHours),
+            leadFault: { fault, probability },
+            trialEnd: trialEndsAt === null ? null : at(trialEndsAt),
+          }).key.getTime(),
+        }));
+        for (const one of placed) {
+          const overtaking = placed.filter(({ sentAt, key }) => sentAt > one.sentAt && key < one.key).length;
+          const inWindow = placed.filter(
+            ({ sentAt }) => sentAt > one.sentAt && sentAt < one.sentAt + quiet.promiseHours,
+          ).length;
+          expect(overtaking).toBeLessThanOrEqual(inWindow);
+        }
+      }),
+      { numRuns: 200, seed: 32 },
+    );
+  });
+
   it('refuses a promise of no length', () => {
     expect(() => triageKey({ ...quiet, promiseHours: 0 })).toThrow(RangeError);
     expect(() => triageKey({ ...quiet, workingDayHours: -1 })).toThrow(RangeError);

@@ -1,0 +1,73 @@
+import { causeById, causes } from '@ballfirst/library/causes';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { blindTurn } from './blind-turn.ts';
+import { type ChosenCause, learnBaseRates, ratesById } from './learn-base-rates.ts';
+import { rank } from './rank.ts';
+
+const fat: ChosenCause = { fault: 'fat', causeId: 'dip', views: ['face-on'], blind: true, overruled: false };
+const of = (id: string, diagnoses: readonly ChosenCause[]) => {
+  const found = learnBaseRates(causes, diagnoses).find(({ causeId }) => causeId === id);
+  if (found === undefined) throw new Error(id);
+  return found;
+};
+
+describe('learned base rates', () => {
+  it('begin with the rates of the library', () => {
+    expect(of('dip', [])).toEqual({ causeId: 'dip', chosen: 0, seen: 0, rate: causeById('dip').baseRate });
+  });
+
+  // Source: by hand, Beta(6 * .3, 6 * .7) after four of four.
+  it('move with what coaches choose freely', () => {
+    const four = [fat, fat, { ...fat, blind: false, overruled: true }, fat];
+    expect(of('dip', four)).toMatchObject({ chosen: 4, seen: 4 });
+    expect(of('dip', four).rate).toBeCloseTo((1.8 + 4) / 10, 12);
+    expect(of('sway-away', four).rate).toBeCloseTo((6 * 0.45) / 10, 12);
+  });
+
+  it('learn nothing from a diagnosis that followed the ranking', () => {
+    expect(of('dip', [{ ...fat, blind: false }])).toMatchObject({ chosen: 0, seen: 0 });
+  });
+
+  it('learn nothing of a cause that could not be seen, or does not bring the fault about', () => {
+    expect(of('in-to-out', [fat]).seen).toBe(0);
+    expect(of('in-to-out', [{ ...fat, views: ['face-on', 'down-the-line'] }]).seen).toBe(1);
+    expect(of('lift', [fat]).seen).toBe(0);
+    expect(of('grip-tension', [{ ...fat, fault: 'topped' }]).seen).toBe(0);
+  });
+
+  it('stay rates that a ranking can take', () => {
+    fc.assert(
+      fc.property(fc.nat({ max: 300 }), fc.nat({ max: 300 }), (yes, no) => {
+        const rates = ratesById(
+          learnBaseRates(causes, [
+            ...Array.from({ length: yes }, () => fat),
+            ...Array.from({ length: no }, () => ({ ...fat, causeId: 'sway-away' })),
+          ]),
+        );
+        for (const rate of Object.values(rates)) {
+          expect(rate).toBeGreaterThan(0);
+          expect(rate).toBeLessThan(1);
+        }
+        expect(
+          rank({ fault: 'fat', readings: [], observations: [], causes, baseRates: rates }).length,
+        ).toBeGreaterThan(0);
+      }),
+      { numRuns: 20, seed: 71 },
+    );
+  });
+});
+
+describe('the blind turn', () => {
+  it('comes to one submission in five, always the same ones', () => {
+    const ids = Array.from(
+      { length: 5000 },
+      (_, i) => `0190a6a0-0000-7000-8000-0000${((i * 2654435761) % 2 ** 32).toString(16).padStart(8, '0')}`,
+    );
+    const share = ids.filter(blindTurn).length / ids.length;
+    expect(share).toBeGreaterThan(0.17);
+    expect(share).toBeLessThan(0.23);
+    expect(ids.map(blindTurn)).toEqual(ids.map(blindTurn));
+    expect(() => blindTurn('nobody')).toThrow(RangeError);
+  });
+});

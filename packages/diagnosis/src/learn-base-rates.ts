@@ -1,0 +1,53 @@
+import type { CameraView, Cause, FaultId } from '@ballfirst/library/types';
+import { unseenIn } from '@ballfirst/library/unseen-in';
+
+/** One diagnosis as it was stored: what was chosen, for which fault, in which views, and how freely. */
+export type ChosenCause = {
+  readonly fault: FaultId;
+  readonly causeId: string;
+  readonly views: readonly CameraView[];
+  /** Chosen before the ranking was shown. */
+  readonly blind: boolean;
+  /** Chosen against the first of the ranking. */
+  readonly overruled: boolean;
+};
+
+/** How often a cause was chosen of the times it could have been, and the rate that comes out. */
+export type LearnedRate = {
+  readonly causeId: string;
+  readonly chosen: number;
+  readonly seen: number;
+  readonly rate: number;
+};
+
+/** Weight of the library's own rate, in swings: Beta(6 q, 6 (1 - q)). Common practice, no source. */
+const swingsOfPrior = 6;
+
+const couldBeSeen = (cause: Cause, { fault, views }: ChosenCause): boolean =>
+  cause.brings[fault] !== undefined && views.some((view) => unseenIn(cause, view) === null);
+
+/**
+ * An academy's own base rates. Only diagnoses that the ranking has not led count: those chosen blind and those chosen
+ * against it, and only for causes that could be seen in the views at hand. To begin anew, give the later ones only.
+ *
+ * @param causes - the library's, with their own rates
+ * @param diagnoses - all that were stored; the others are left out here
+ * @returns one line for each cause, in the order given; `rate` lies strictly between 0 and 1
+ * @source mean of a Beta distribution after `seen` swings (conjugate prior)
+ */
+export function learnBaseRates(
+  causes: readonly Cause[],
+  diagnoses: readonly ChosenCause[],
+): readonly LearnedRate[] {
+  const free = diagnoses.filter(({ blind, overruled }) => blind || overruled);
+  return causes.map((cause) => {
+    const seen = free.filter((diagnosis) => couldBeSeen(cause, diagnosis));
+    const chosen = seen.filter(({ causeId }) => causeId === cause.id).length;
+    const rate = (swingsOfPrior * cause.baseRate + chosen) / (swingsOfPrior + seen.length);
+    return { causeId: cause.id, chosen, seen: seen.length, rate };
+  });
+}
+
+/** The rates as a ranking takes them. */
+export const ratesById = (learned: readonly LearnedRate[]): Readonly<Record<string, number>> =>
+  Object.fromEntries(learned.map(({ causeId, rate }) => [causeId, rate]));
