@@ -47,7 +47,7 @@ const run = async ({ kind, who }: Step): Promise<boolean> => {
   }
   if (kind === 'inbox') {
     const rows = await readInboxPage(test.db, { academyId, limit: 9, filters: {}, now: factoryNow });
-    return rows.length === 1 && rows[0]?.submissionId === id;
+    return rows.length === 1 && rows[0]?.id === id;
   }
   if (kind === 'open') {
     const other = at((who + 1) % submissions.length);

@@ -7,7 +7,7 @@ CREATE TABLE identity.link (
   id uuid PRIMARY KEY,
   kind text NOT NULL CHECK (kind IN ('reset', 'invitation')),
   token_hash bytea NOT NULL UNIQUE CHECK (octet_length(token_hash) = 32),
-  person_id uuid REFERENCES identity.person (id) ON DELETE CASCADE,
+  person_id uuid REFERENCES identity.person (id) ON DELETE CASCADE ON UPDATE CASCADE,
   academy_id uuid,
   invitation_id uuid,
   created_at timestamptz(3) NOT NULL,
