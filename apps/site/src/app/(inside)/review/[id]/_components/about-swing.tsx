@@ -8,24 +8,52 @@ import {
   ageNames,
   clubNames,
   curveNames,
-  handNames,
   lieNames,
   rungNames,
   spelt,
   standingNames,
   startNames,
   submissionStatusNames,
+  verdictNames,
 } from '../../../../../words/names.ts';
 import { reviewWords } from '../../../../../words/review.ts';
 import { tallyInWords } from '../../../../../words/tally.ts';
 import styles from './about-swing.module.css';
 
 type Review = Reply<'openReview'>;
-type Props = { review: Pick<Review, 'submission' | 'openProgramme' | 'earlier'>; drillName: string | null };
+type Props = {
+  review: Pick<Review, 'submission' | 'openProgramme' | 'earlier' | 'about'>;
+  drillName: string | null;
+};
 
-/** The strip about the student: what was hit, what was said, what is being practised. */
+const causeName = (id: string | null): string | null => causes.find((cause) => cause.id === id)?.name ?? null;
+const rungName = (rung: string): string => (rungNames[rung] ?? rung).toLowerCase();
+
+/** What is being practised, for which cause, and how it went last. */
+function Practising({
+  programme,
+  drillName,
+}: {
+  programme: Review['openProgramme'];
+  drillName: string | null;
+}) {
+  if (programme === null) return null;
+  const { last } = programme;
+  const drill = drillName ?? spelt(programme.drillId);
+  return (
+    <p>
+      {reviewWords.lastCause(causeName(programme.cause) ?? spelt(programme.cause))}{' '}
+      {reviewWords.openProgramme(drill, rungName(programme.rung), programme.entries)}
+      {last !== null &&
+        `. ${reviewWords.lastEntry(last.clean, last.balls, rungName(last.rung), verdictNames[last.verdict].toLowerCase())}`}
+      .
+    </p>
+  );
+}
+
+/** The strip about the student: what was hit and said, what is wanted, what was wrong before and whether it got better. */
 export function AboutSwing({ review, drillName }: Props) {
-  const { submission, openProgramme, earlier } = review;
+  const { submission, openProgramme, earlier, about } = review;
   const { student } = submission;
   return (
     <section aria-label={reviewWords.aboutStudent} className={styles.about}>
@@ -36,41 +64,43 @@ export function AboutSwing({ review, drillName }: Props) {
           {startNames[submission.startLine]}, {curveNames[submission.curve]}
         </p>
       </div>
-      <p className="small">
-        {handNames[student.hand]}, {ageNames[student.ageGroup].toLowerCase()},{' '}
-        {standingNames[student.standing].toLowerCase()}
-        <br />
-        {clubNames[submission.club]}, {lieNames[submission.lie].toLowerCase()},{' '}
-        {reviewWords.typical[submission.typical]}
-        <br />
-        {reviewWords.answerBy} <When at={submission.answerBy} />
-        {student.trialEndsAt !== null && (
-          <>
-            . {reviewWords.trialEnds} <When at={student.trialEndsAt} as="day" />
-          </>
-        )}
-      </p>
-      <p>{submission.note === '' ? <span className="soft">{reviewWords.noNote}</span> : submission.note}</p>
       <div className="small">
-        {openProgramme !== null && (
-          <p>
-            {reviewWords.openProgramme(
-              drillName ?? spelt(openProgramme.drillId),
-              (rungNames[openProgramme.rung] ?? openProgramme.rung).toLowerCase(),
-              openProgramme.entries,
-            )}
+        <p>
+          {clubNames[submission.club]}, {lieNames[submission.lie].toLowerCase()},{' '}
+          {reviewWords.typical[submission.typical]}
+        </p>
+        <p>
+          {ageNames[student.ageGroup]}, {standingNames[student.standing].toLowerCase()}
+        </p>
+        <p>
+          {reviewWords.answerBy} <When at={submission.answerBy} />
+          {student.trialEndsAt !== null && (
+            <>
+              . {reviewWords.trialEnds} <When at={student.trialEndsAt} as="day" />
+            </>
+          )}
+        </p>
+      </div>
+      <div>
+        <p>{submission.note === '' ? <span className="soft">{reviewWords.noNote}</span> : submission.note}</p>
+        {about.goal !== null && about.goal !== '' && (
+          <p className="small">
+            <strong>{reviewWords.goal}:</strong> {about.goal}
           </p>
         )}
+      </div>
+      <div className="small">
+        <Practising programme={openProgramme} drillName={drillName} />
         {earlier.length === 0 ? (
           <p className="soft">{reviewWords.first}</p>
         ) : (
           <ul className={styles.earlier} aria-label={reviewWords.earlier}>
-            {earlier.map((one) => (
+            {earlier.slice(0, 4).map((one) => (
               <li key={one.id}>
                 <Link href={`/review/${one.id}`}>
                   <When at={one.sentAt} as="day" />
                 </Link>{' '}
-                {causes.find(({ id }) => id === one.cause)?.name ?? submissionStatusNames[one.status]}
+                {causeName(one.cause) ?? submissionStatusNames[one.status]}
               </li>
             ))}
           </ul>

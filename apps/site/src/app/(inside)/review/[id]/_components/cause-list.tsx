@@ -1,27 +1,54 @@
 'use client';
+import type { Place } from '@ballfirst/swing/place';
 import { useState } from 'react';
-import { nextInWords } from '../../../../../words/next-evidence.ts';
+import { nextInWords, placeOfNext } from '../../../../../words/next-evidence.ts';
 import { reviewWords } from '../../../../../words/review.ts';
 import type { Evidence } from '../_marking/marking.ts';
 import styles from './evidence.module.css';
 
 type Props = {
-  evidence: Evidence | null;
+  evidence: Evidence;
+  /** Whether anything is marked or seen yet. */
+  begun: boolean;
   chosen: string | null;
   canWork: boolean;
   busy: boolean;
   onChoose: (cause: string) => void;
+  onPlace: (place: Place) => void;
 };
 type Cause = Evidence['causes'][number];
 
-const shownAtOnce = 5;
+const shownAtOnce = 4;
+
+/** What is most worth doing next, or that it is enough. */
+function NextLine({ evidence, canWork, onPlace }: Pick<Props, 'evidence' | 'canWork' | 'onPlace'>) {
+  const { next } = evidence;
+  if (next === null) return <p className={styles.enough}>{reviewWords.enough}</p>;
+  const place = placeOfNext(next);
+  return (
+    <p className={styles.next}>
+      <span>{reviewWords.next(nextInWords(next))}</span>
+      {place !== null && (
+        <button type="button" className="small-button" disabled={!canWork} onClick={() => onPlace(place)}>
+          {reviewWords.placeIt}
+        </button>
+      )}
+    </p>
+  );
+}
 
 /** The ranked causes with what speaks for each in words; the figures are folded. */
-export function CauseList({ evidence, chosen, canWork, busy, onChoose }: Props) {
+export function CauseList(props: Props) {
+  const { evidence, begun, chosen, canWork, busy, onChoose, onPlace } = props;
   const [all, setAll] = useState(false);
-  const causes = evidence?.causes ?? [];
+  const { causes, first } = evidence;
   const line = (cause: Cause) => (
-    <li key={cause.causeId} className={styles.cause} data-chosen={cause.causeId === chosen}>
+    <li
+      key={cause.causeId}
+      className={styles.cause}
+      data-chosen={cause.causeId === chosen}
+      data-faint={cause.causeId !== first}
+    >
       <h3>{cause.name}</h3>
       {cause.factors.length > 0 && (
         <ul className={styles.factors}>
@@ -30,6 +57,7 @@ export function CauseList({ evidence, chosen, canWork, busy, onChoose }: Props) 
           ))}
         </ul>
       )}
+      {cause.unseen !== null && <p className="small soft">{cause.unseen}</p>}
       <div className="row apart">
         <details className="small">
           <summary>{reviewWords.figures}</summary>
@@ -57,12 +85,9 @@ export function CauseList({ evidence, chosen, canWork, busy, onChoose }: Props) 
   return (
     <section className="stack tight" aria-labelledby="causes-title">
       <h2 id="causes-title">{reviewWords.causesTitle}</h2>
-      {causes.length === 0 && <p className="soft">{reviewWords.noCauses}</p>}
-      {evidence !== null && (
-        <p className="small">
-          {evidence.next === null ? reviewWords.enough : reviewWords.next(nextInWords(evidence.next))}
-        </p>
-      )}
+      {!begun && <p className="soft">{reviewWords.noCauses}</p>}
+      {begun && first === null && <p className={styles.nothing}>{reviewWords.nothingStandsOut}</p>}
+      <NextLine evidence={evidence} canWork={canWork} onPlace={onPlace} />
       <ol className={styles.causes} aria-label={reviewWords.causesTitle}>
         {(all ? causes : causes.slice(0, shownAtOnce)).map(line)}
       </ol>

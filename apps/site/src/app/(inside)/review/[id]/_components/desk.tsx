@@ -1,145 +1,121 @@
 'use client';
 import type { Reply } from '@ballfirst/contracts/client';
+import { evidenceOf } from '@ballfirst/diagnosis/evidence-of';
+import type { FaultId } from '@ballfirst/library/types';
+import type { View } from '@ballfirst/swing/marks';
+import type { Place } from '@ballfirst/swing/place';
 import { useEffect, useMemo } from 'react';
-import { useClip } from '../../../../../frames/use-clip.ts';
-import { useKeys } from '../../../../../shell/use-keys.ts';
-import { pointNames, positionNames } from '../../../../../words/marks.ts';
-import { reviewWords } from '../../../../../words/review.ts';
-import { firstPassOf } from '../_marking/first-pass-of.ts';
-import { type Evidence, keyOf, type Marking } from '../_marking/marking.ts';
+import type { Marking } from '../_marking/marking.ts';
 import { observationsOf } from '../_marking/observations-of.ts';
-import { type ClipMarking, useMarking } from '../_marking/use-marking.ts';
+import { passOf } from '../_marking/pass-of.ts';
+import { cameraMoves } from '../_marking/still-points.ts';
+import { useMarking } from '../_marking/use-marking.ts';
+import { useStage } from '../_stage/use-stage.ts';
 import styles from './desk.module.css';
-import { FilmStrip } from './film-strip.tsx';
+import type { DeskView } from './desk-view.ts';
 import { MarkList } from './mark-list.tsx';
 import { ObservationRow } from './observation-row.tsx';
+import { PassNote } from './pass-note.tsx';
 import { Readings } from './readings.tsx';
 import { SaveLine } from './save-line.tsx';
-import stageStyles from './stage.module.css';
-import { Stage } from './stage.tsx';
-import { stageKey } from './stage-keys.ts';
-import { StageMoves } from './stage-moves.tsx';
-import { usePass } from './use-pass.ts';
-import { useStage } from './use-stage.ts';
-import { partOf } from './view-part.ts';
+import { StageSide } from './stage-side.tsx';
+import { StillNote } from './still-note.tsx';
+import { useAsking } from './use-asking.ts';
+import type { FilmAgainReason } from './use-claim.ts';
 
 type Clip = Reply<'readClip'>;
-/** What the rest of the screen needs to know of the desk: its marks, evidence and the frame on the stage. */
-export type DeskView = { clipId: string; marks: Marking['marks']; evidence: Evidence | null; frame: number };
-
 type Props = {
   submissionId: string;
+  membershipId: string;
   clip: Clip & { media: NonNullable<Clip['media']>; picture: NonNullable<Clip['picture']> };
-  first: { marking: Marking; evidence: Evidence | null };
-  fault: Evidence['fault'];
+  swing: Pick<Reply<'readSubmission'>, 'club'> & { hand: 'right' | 'left' };
+  stored: Marking;
+  fault: FaultId;
   canWork: boolean;
   active: boolean;
+  /** Goes to a clip of another view; null when there is none. */
+  onOther: ((view: View) => void) | null;
   onView: (view: DeskView) => void;
-  causes: (marking: ClipMarking) => React.ReactNode;
+  onFilmAgain: (reason: FilmAgainReason) => void;
+  onPutRight: () => void;
+  causes: (view: DeskView, onPlace: (place: Place) => void) => React.ReactNode;
 };
 
-/** Stage left with the film strip under it, marks and evidence right. */
-export function Desk({ submissionId, clip, first, fault, canWork, active, onView, causes }: Props) {
-  const opening = useClip(active ? clip.media.rendition : null);
-  const open = opening.kind === 'open' ? opening.clip : null;
-  const marking = useMarking(submissionId, first);
-  const stage = useStage(clip.picture, clip.picture.frames);
-  const pass = useMemo(() => firstPassOf(fault, clip.view), [fault, clip.view]);
-  const asking = usePass(pass, marking, clip.picture, stage);
-  const { content, evidence, clipId } = marking;
-  const { frame, drawn, zoom } = stage;
-  const part = useMemo(() => partOf(clip.picture, zoom), [clip.picture, zoom]);
-  const observations = useMemo(() => observationsOf(fault, clip.view), [fault, clip.view]);
-  const { marks } = content;
-
-  useEffect(() => {
-    if (active) onView({ clipId, marks: content.marks, evidence, frame });
-  }, [active, clipId, content.marks, evidence, frame, onView]);
-
-  useKeys(
-    (event) =>
-      stageKey(event, {
-        step: stage.step,
-        closer: stage.closer,
-        nudge: (dx, dy) => canWork && asking.nudge(dx, dy),
-      }),
-    active,
+/** Stage left with the film strip under it, marks and evidence right: all of it computed here as marks go down. */
+export function Desk(props: Props) {
+  const { submissionId, membershipId, clip, swing, stored, fault, canWork, active, onView } = props;
+  const { picture, view, swingLength } = clip;
+  const marking = useMarking({ submissionId, membershipId, stored, canWork });
+  const stage = useStage(picture, picture.frames);
+  const pass = useMemo(() => passOf(fault, view, swingLength), [fault, view, swingLength]);
+  const { content, clipId } = marking;
+  const { marks, observations } = content;
+  const asking = useAsking({ pass: pass.places, marking, size: picture, stage, canWork });
+  const evidence = useMemo(() => {
+    const { widthPx, heightPx, frames, fps } = picture;
+    // As the server counts them: the marks decide, not the odd late frame.
+    const frameTimesS = Array.from({ length: frames }, (_, frame) => frame / fps);
+    const setting = { view, swingLength, hand: swing.hand, club: swing.club };
+    return evidenceOf(fault, { marks, observations, picture: { widthPx, heightPx, frameTimesS }, setting });
+  }, [fault, marks, observations, picture, view, swingLength, swing.hand, swing.club]);
+  const asked = useMemo(() => observationsOf(fault, view), [fault, view]);
+  const now: DeskView = useMemo(
+    () => ({ clipId, marks, evidence, frame: stage.frame, begun: marks.length + observations.length > 0 }),
+    [clipId, marks, evidence, stage.frame, observations],
   );
+  useEffect(() => {
+    if (active) onView(now);
+  }, [active, now, onView]);
 
-  const asked = canWork && open !== null ? asking.asked : undefined;
-  const asks =
-    asked === undefined
-      ? null
-      : `${reviewWords.placeNext} ${pointNames[asked.point]}, ${positionNames[asked.position]}`;
-  const place = (x: number, y: number) => {
-    if (drawn === frame) asking.place(frame, x, y);
-  };
   // Another clip is looked at: what was changed here is kept and still saved.
   if (!active) return null;
   return (
     <div className={styles.desk}>
       <div className={styles.left}>
-        <Stage
-          pictures={open?.pictures ?? null}
-          size={clip.picture}
-          frame={frame}
-          part={part}
-          marks={marks}
-          selected={asking.selected === null ? null : keyOf(asking.selected)}
-          asks={asks}
-          onPlace={place}
-          onDrawn={stage.setDrawn}
+        <StageSide
+          clip={clip}
+          marking={marking}
+          stage={stage}
+          asking={asking}
+          pass={pass.places}
+          canWork={canWork}
+          onPutRight={props.onPutRight}
         />
-        <div className={stageStyles.bench}>
-          {opening.kind === 'opening' && <p role="status">{reviewWords.opening}</p>}
-          {opening.kind === 'failed' && <p role="alert">{reviewWords.failed}</p>}
-          {open !== null && (
-            <>
-              <StageMoves
-                frame={frame}
-                timesS={open.timesS}
-                zoom={zoom}
-                onStep={stage.step}
-                onFrame={stage.goTo}
-                onZoom={stage.closer}
-              />
-              <FilmStrip
-                pictures={open.pictures}
-                timesS={open.timesS}
-                size={clip.picture}
-                frame={frame}
-                marks={marks}
-                positions={[...new Set(pass.map(({ position }) => position))]}
-                onFrame={stage.goTo}
-              />
-              {!open.pictures.exact && <p className="small">{reviewWords.inexact}</p>}
-            </>
-          )}
-          <p id="stage-help" className="small">
-            {reviewWords.stageHelp}
-          </p>
-        </div>
       </div>
       <div className={styles.right}>
         <div className={styles.column}>
-          <MarkList
-            pass={pass}
-            marks={marks}
-            target={asking.target}
-            canWork={canWork}
-            onTarget={asking.choose}
-            onRemove={asking.remove}
-          />
-          <SaveLine marking={marking} />
-          <ObservationRow
-            asked={observations}
-            answers={content.observations}
-            canWork={canWork}
-            onAnswer={marking.observe}
-          />
+          <div className="stack">
+            <PassNote
+              pass={pass}
+              canWork={canWork}
+              onOther={
+                pass.betterFrom === null || props.onOther === null
+                  ? null
+                  : () => pass.betterFrom !== null && props.onOther?.(pass.betterFrom)
+              }
+              onFilmAgain={() => props.onFilmAgain('wrong-angle')}
+            />
+            <MarkList
+              pass={pass.places}
+              marking={marking}
+              asking={asking}
+              size={picture}
+              frames={picture.frames}
+              canWork={canWork}
+            />
+            <StillNote
+              moves={cameraMoves(marks, picture)}
+              carried={asking.carried.length}
+              canWork={canWork && asking.moment !== null}
+              onConfirm={asking.confirmCarried}
+              onFilmAgain={() => props.onFilmAgain('camera-moves')}
+            />
+            <SaveLine marking={marking} />
+          </div>
+          <ObservationRow asked={asked} answers={observations} canWork={canWork} onAnswer={marking.observe} />
         </div>
         <div className={styles.column}>
-          {causes(marking)}
+          {props.causes(now, asking.choose)}
           <Readings evidence={evidence} />
         </div>
       </div>

@@ -1,5 +1,5 @@
 'use client';
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { FilmAgainDrawing } from '../../../../../drawings/film-again-drawing.tsx';
 import { reviewWords } from '../../../../../words/review.ts';
 import styles from './film-again.module.css';
@@ -13,13 +13,31 @@ const reasons = [
   'cut-short',
   'too-far',
 ] as const;
-type Props = { canWork: boolean; busy: boolean; onAsk: (reason: FilmAgainReason) => void };
+/** A reason that was named elsewhere on the screen; `at` counts the times. */
+export type Offered = { readonly reason: FilmAgainReason; readonly at: number };
+type Props = {
+  canWork: boolean;
+  busy: boolean;
+  offered: Offered | null;
+  onAsk: (reason: FilmAgainReason) => void;
+};
 
 /** The third way out beside reply and release: a reason and the asking, two taps. */
-export function FilmAgain({ canWork, busy, onAsk }: Props) {
+export function FilmAgain({ canWork, busy, offered, onAsk }: Props) {
   const [reason, setReason] = useState<FilmAgainReason | null>(null);
+  const details = useRef<HTMLDetailsElement>(null);
+  const button = useRef<HTMLButtonElement>(null);
+  useEffect(() => {
+    if (offered === null || details.current === null) return;
+    setReason(offered.reason);
+    details.current.open = true;
+    details.current.scrollIntoView({ block: 'center' });
+  }, [offered]);
+  useEffect(() => {
+    if (offered !== null && reason === offered.reason) button.current?.focus();
+  }, [offered, reason]);
   return (
-    <details className="ruled">
+    <details ref={details} className="ruled">
       <summary>{reviewWords.filmAgainTitle}</summary>
       <fieldset className="stack" disabled={!canWork || busy}>
         <legend className="hint">{reviewWords.filmAgainLead}</legend>
@@ -38,7 +56,12 @@ export function FilmAgain({ canWork, busy, onAsk }: Props) {
           ))}
         </div>
         <p>
-          <button type="button" disabled={reason === null} onClick={() => reason !== null && onAsk(reason)}>
+          <button
+            ref={button}
+            type="button"
+            disabled={reason === null}
+            onClick={() => reason !== null && onAsk(reason)}
+          >
             {reviewWords.filmAgainAsk}
           </button>
         </p>

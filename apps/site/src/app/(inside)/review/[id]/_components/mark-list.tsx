@@ -2,26 +2,53 @@
 import type { Place } from '@ballfirst/swing/place';
 import { pointHints, pointNames, positionHints, positionNames } from '../../../../../words/marks.ts';
 import { reviewWords } from '../../../../../words/review.ts';
-import { keyOf, type Mark, markAt } from '../_marking/marking.ts';
+import { stageWords } from '../../../../../words/stage.ts';
+import { keyOf, markAt, samePlace } from '../_marking/marking.ts';
+import type { ClipMarking } from '../_marking/use-marking.ts';
+import type { Asking } from '../_stage/use-pass.ts';
+import type { Size } from '../_stage/view-part.ts';
 import styles from './evidence.module.css';
+import { MarkNumbers } from './mark-numbers.tsx';
 
 type Props = {
   pass: readonly Place[];
-  marks: readonly Mark[];
-  target: number | null;
+  marking: ClipMarking;
+  asking: Asking;
+  size: Size;
+  frames: number;
   canWork: boolean;
-  onTarget: (index: number) => void;
-  onRemove: (place: Place) => void;
 };
 
 /** The first pass, one click each: what comes next, what is placed, and the way back to any of them. */
-export function MarkList({ pass, marks, target, canWork, onTarget, onRemove }: Props) {
+export function MarkList({ pass, marking, asking, size, frames, canWork }: Props) {
+  const { marks } = marking.content;
+  const { target, selected } = asking;
   const placed = pass.filter((place) => markAt(marks, place) !== undefined).length;
-  const asked = target === null ? undefined : pass[target];
   const positions = [...new Set(pass.map((place) => place.position))];
+  const chosen = selected === null ? undefined : markAt(marks, selected);
   return (
     <section className="stack tight" aria-labelledby="marks-title">
-      <h2 id="marks-title">{reviewWords.marksTitle}</h2>
+      <div className="row apart">
+        <h2 id="marks-title">{reviewWords.marksTitle}</h2>
+        <span className="row">
+          <button
+            type="button"
+            className="plain small-button"
+            disabled={!canWork || !marking.canUndo}
+            onClick={marking.undo}
+          >
+            {reviewWords.undoMark}
+          </button>
+          <button
+            type="button"
+            className="plain small-button"
+            disabled={!canWork || !marking.canRedo}
+            onClick={marking.redo}
+          >
+            {reviewWords.redoMark}
+          </button>
+        </span>
+      </div>
       {pass.length === 0 ? (
         <p>{reviewWords.noPass}</p>
       ) : (
@@ -29,35 +56,30 @@ export function MarkList({ pass, marks, target, canWork, onTarget, onRemove }: P
           {reviewWords.marksLead(placed, pass.length)}
         </p>
       )}
-      {asked !== undefined && (
+      {target !== null && (
         <div className={styles.asked}>
           <p>
             <strong>
-              {reviewWords.placeNext}: {pointNames[asked.point]}, {positionNames[asked.position]}
+              {reviewWords.placeNext}: {pointNames[target.point]}, {positionNames[target.position]}
             </strong>
           </p>
           <p className="small">
-            {positionHints[asked.position]} {pointHints[asked.point] ?? ''}
+            {positionHints[target.position]} {pointHints[target.point] ?? ''}
           </p>
-          {markAt(marks, asked) !== undefined && (
-            <button
-              type="button"
-              className="plain small-button"
-              disabled={!canWork}
-              onClick={() => onRemove(asked)}
-            >
-              {reviewWords.removeMark}
-            </button>
+          {asking.aiming && (
+            <p className="small" role="status">
+              {asking.held === null ? stageWords.aimHelp : stageWords.heldHelp}
+            </p>
           )}
         </div>
       )}
-      {pass.length > 0 && asked === undefined && <p className="small">{reviewWords.marksDone}</p>}
+      {pass.length > 0 && target === null && <p className="small">{reviewWords.marksDone}</p>}
       <ol className={styles.pass}>
         {positions.map((position) => (
           <li key={position}>
             <span className={styles.position}>{positionNames[position]}</span>
             <ul className={styles.points}>
-              {pass.map((place, index) => {
+              {pass.map((place) => {
                 if (place.position !== position) return null;
                 const there = markAt(marks, place) !== undefined;
                 return (
@@ -67,8 +89,8 @@ export function MarkList({ pass, marks, target, canWork, onTarget, onRemove }: P
                       className={styles.point}
                       data-placed={there}
                       aria-label={`${pointNames[place.point]}, ${positionNames[position]}: ${there ? reviewWords.placed : reviewWords.notPlaced}`}
-                      onClick={() => onTarget(index)}
-                      {...(index === target && { 'aria-current': 'step' as const })}
+                      onClick={() => asking.choose(place)}
+                      {...(samePlace(place, target) && { 'aria-current': 'step' as const })}
                     >
                       <span aria-hidden="true">{there ? '+' : '·'}</span> {pointNames[place.point]}
                     </button>
@@ -79,6 +101,24 @@ export function MarkList({ pass, marks, target, canWork, onTarget, onRemove }: P
           </li>
         ))}
       </ol>
+      {chosen !== undefined && (
+        <details>
+          <summary className="small">
+            {reviewWords.asNumbers}: {pointNames[chosen.point]}, {positionNames[chosen.position]}
+          </summary>
+          <div className="stack tight">
+            <MarkNumbers mark={chosen} size={size} frames={frames} canWork={canWork} onPut={asking.put} />
+            <button
+              type="button"
+              className="small-button"
+              disabled={!canWork}
+              onClick={() => asking.remove(chosen)}
+            >
+              {reviewWords.removeMark}
+            </button>
+          </div>
+        </details>
+      )}
     </section>
   );
 }

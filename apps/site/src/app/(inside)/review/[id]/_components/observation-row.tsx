@@ -11,32 +11,36 @@ type Props = {
   onAnswer: (observation: Observation) => void;
 };
 
-/** What the coach sees and taps: yes, no, can't tell. */
+/** What the coach sees: at most six questions, one tap each. */
 export function ObservationRow({ asked, answers, canWork, onAnswer }: Props) {
+  if (asked.length === 0) return null;
   return (
     <section className="stack tight" aria-labelledby="observations-title">
       <h2 id="observations-title">{reviewWords.observationsTitle}</h2>
-      {asked.map(({ key, question }) => {
-        const given = answers.find((one) => one.key === key)?.answer;
-        return (
-          <fieldset key={key} className={styles.observation} disabled={!canWork}>
-            <legend>{question}</legend>
-            <div className={styles.answers}>
-              {(['yes', 'no', 'cannot-tell'] as const).map((answer) => (
-                <label key={answer} className={styles.answer}>
-                  <input
-                    type="radio"
-                    name={key}
-                    checked={given === answer}
-                    onChange={() => onAnswer({ key, answer })}
-                  />
-                  {reviewWords.answers[answer]}
-                </label>
-              ))}
-            </div>
-          </fieldset>
-        );
-      })}
+      <div className={styles.observations}>
+        {asked.map(({ key, question }) => {
+          const given = answers.find((one) => one.key === key)?.answer;
+          return (
+            <fieldset key={key} className={styles.observation} disabled={!canWork}>
+              <legend>{question}</legend>
+              <div className={styles.answers}>
+                {(['yes', 'no', 'cannot-tell'] as const).map((answer) => (
+                  <label key={answer} className={styles.answer}>
+                    <input
+                      type="radio"
+                      name={key}
+                      className="unseen"
+                      checked={given === answer}
+                      onChange={() => onAnswer({ key, answer })}
+                    />
+                    {reviewWords.answers[answer]}
+                  </label>
+                ))}
+              </div>
+            </fieldset>
+          );
+        })}
+      </div>
     </section>
   );
 }

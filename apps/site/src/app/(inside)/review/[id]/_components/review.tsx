@@ -1,12 +1,13 @@
 'use client';
 import { answerOf, type Reply } from '@ballfirst/contracts/client';
+import type { FaultId } from '@ballfirst/library/types';
+import type { View } from '@ballfirst/swing/marks';
 import Link from 'next/link';
 import { useCallback, useRef, useState } from 'react';
 import { api } from '../../../../../http/browser-api.ts';
 import { useOnceKey } from '../../../../../http/use-once-key.ts';
 import { useSending } from '../../../../../http/use-sending.ts';
 import { TroubleNote } from '../../../../../shell/trouble-note.tsx';
-import { viewNames } from '../../../../../words/names.ts';
 import { reviewWords } from '../../../../../words/review.ts';
 import { ReplyEditor } from '../_reply/reply-editor.tsx';
 import { type Drill, fillFor } from '../_reply/reply-form.ts';
@@ -14,32 +15,45 @@ import { useReply } from '../_reply/use-reply.ts';
 import { AboutSwing } from './about-swing.tsx';
 import { CauseList } from './cause-list.tsx';
 import { ClaimPanel } from './claim-panel.tsx';
-import { Desk, type DeskView } from './desk.tsx';
-import { FilmAgain } from './film-again.tsx';
+import { Desk } from './desk.tsx';
+import { DeskBar } from './desk-bar.tsx';
+import type { DeskView } from './desk-view.ts';
+import { FilmAgain, type Offered } from './film-again.tsx';
 import { PainPanel } from './pain-panel.tsx';
+import { PutRight } from './put-right.tsx';
 import { readyClips } from './ready-clips.ts';
-import { useClaim } from './use-claim.ts';
+import { type FilmAgainReason, useClaim } from './use-claim.ts';
 
 type Props = { first: Reply<'openReview'>; drills: readonly Drill[]; membershipId: string };
 
 export function Review({ first, drills, membershipId }: Props) {
   const held = useClaim(first.submission, membershipId);
-  const { submission } = held;
-  const replying = useReply(submission.id, first.reply);
+  const { submission, setSubmission } = held;
+  const canWork = held.mine && submission.status === 'waiting';
+  const replying = useReply({ id: submission.id, membershipId, first: first.reply, canWork });
   const choosing = useSending();
   const once = useOnceKey();
+  const [fault, setFault] = useState<FaultId>(first.evidence[0]?.fault ?? 'fat');
   const [chosen, setChosen] = useState(first.diagnosis?.chosenCause ?? first.reply?.cause ?? null);
   const [view, setView] = useState<DeskView | null>(null);
   const [at, setAt] = useState(0);
+  const [putRight, setPutRight] = useState(false);
+  const [offered, setOffered] = useState<Offered | null>(null);
   const written = useRef('');
-  const clips = readyClips(first);
-  const canWork = held.mine && submission.status === 'waiting';
-  const fault = first.evidence[0]?.fault ?? 'fat';
+  const clips = readyClips(submission.clips, first.marking);
   const onView = useCallback((next: DeskView) => setView(next), []);
+  const offer = (reason: FilmAgainReason) => setOffered((now) => ({ reason, at: (now?.at ?? 0) + 1 }));
+  const otherThan = (own: string) => {
+    const others = clips.flatMap(({ clip }, index) => (clip.id === own ? [] : [{ view: clip.view, index }]));
+    if (others.length === 0) return null;
+    return (wanted: View) => {
+      const found = others.find((one) => one.view === wanted);
+      if (found !== undefined) setAt(found.index);
+    };
+  };
 
   const choose = async (cause: string) => {
-    const ticks = replying.form.setUpTicks;
-    const body = { fault, cause, setUpTicks: ticks };
+    const body = { fault, cause, setUpTicks: replying.form.setUpTicks };
     const params = { path: { id: submission.id }, header: { 'Idempotency-Key': once.keyFor(body) } };
     const done = await choosing.run(() =>
       answerOf(api.POST('/api/submissions/{id}/diagnosis', { params, body })),
@@ -54,7 +68,6 @@ export function Review({ first, drills, membershipId }: Props) {
     });
   };
   const { left } = replying;
-  const { setSubmission } = held;
   const onLeft = useCallback(() => {
     left();
     setSubmission((now) => ({ ...now, status: 'answered', claim: null }));
@@ -80,33 +93,42 @@ export function Review({ first, drills, membershipId }: Props) {
       <PainPanel submission={submission} busy={held.busy} onSeen={held.painSeen} />
       <AboutSwing review={{ ...first, submission }} drillName={programmeDrill} />
       {clips.length === 0 && <p className="notice">{reviewWords.noClip}</p>}
-      {clips.length > 1 && (
-        <div className="row">
-          {clips.map(({ clip }, index) => (
-            <button key={clip.id} type="button" aria-pressed={index === at} onClick={() => setAt(index)}>
-              {reviewWords.clip(index + 1)}, {viewNames[clip.view].toLowerCase()}
-            </button>
-          ))}
-        </div>
+      {clips.length > 0 && (
+        <DeskBar
+          clips={clips.map(({ clip }) => clip)}
+          at={at}
+          onClip={setAt}
+          fault={fault}
+          onFault={setFault}
+          swing={{ hand: submission.student.hand, club: submission.club }}
+          onPutRight={() => setPutRight(true)}
+        />
       )}
-      {clips.map(({ clip, marking, evidence }, index) => (
+      {clips.map(({ clip, stored }, index) => (
         <Desk
           key={clip.id}
           submissionId={submission.id}
+          membershipId={membershipId}
           clip={clip}
-          first={{ marking, evidence }}
+          swing={{ hand: submission.student.hand, club: submission.club }}
+          stored={stored}
           fault={fault}
           canWork={canWork}
           active={index === at}
+          onOther={clips.some((one) => one.clip.view !== clip.view) ? otherThan(clip.id) : null}
           onView={onView}
-          causes={(now) => (
+          onFilmAgain={offer}
+          onPutRight={() => setPutRight(true)}
+          causes={(now, onPlace) => (
             <>
               <CauseList
                 evidence={now.evidence}
+                begun={now.begun}
                 chosen={chosen}
                 canWork={canWork}
                 busy={choosing.busy}
                 onChoose={choose}
+                onPlace={onPlace}
               />
               <TroubleNote trouble={choosing.trouble} />
             </>
@@ -123,7 +145,15 @@ export function Review({ first, drills, membershipId }: Props) {
         onLeft={onLeft}
         submissionId={submission.id}
       />
-      <FilmAgain canWork={canWork} busy={held.busy} onAsk={held.filmAgain} />
+      <FilmAgain canWork={canWork} busy={held.busy} offered={offered} onAsk={held.filmAgain} />
+      <PutRight
+        submission={submission}
+        clipId={clips[at]?.clip.id ?? null}
+        open={putRight}
+        setOpen={setPutRight}
+        canWork={canWork}
+        onSubmission={setSubmission}
+      />
     </>
   );
 }

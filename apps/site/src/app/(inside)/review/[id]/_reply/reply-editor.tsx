@@ -8,6 +8,7 @@ import { tickNames } from '../../../../../words/names.ts';
 import { reviewWords } from '../../../../../words/review.ts';
 import { Leaving } from './leaving.tsx';
 import { PlanFields } from './plan-fields.tsx';
+import { ReplyConflict } from './reply-conflict.tsx';
 import styles from './reply-editor.module.css';
 import { type Drill, drillsFor, missingOf, type ReplyForm } from './reply-form.ts';
 import { ReplyFrames } from './reply-frames.tsx';
@@ -127,6 +128,7 @@ export function ReplyEditor(props: Props) {
           />
         </div>
       </div>
+      <ReplyConflict replying={replying} />
       {preview && <ReplyPreview form={form} drills={drills} hand={hand} />}
       {state === 'leaving' && (
         <Leaving submissionId={submissionId} leavesAt={leavesAt} onUndo={undo} onLeft={onLeft} />
@@ -136,7 +138,7 @@ export function ReplyEditor(props: Props) {
         <button
           type="button"
           className="main"
-          disabled={!canWork || busy || missing !== null}
+          disabled={!canWork || busy || missing !== null || replying.theirs !== null}
           onClick={onSend}
         >
           {state === 'sending' ? reviewWords.sending : reviewWords.send}

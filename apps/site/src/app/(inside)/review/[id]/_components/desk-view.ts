@@ -1,0 +1,11 @@
+import type { Evidence, Marking } from '../_marking/marking.ts';
+
+/** What the rest of the screen needs to know of the desk: its marks, evidence and the frame on the stage. */
+export type DeskView = {
+  readonly clipId: string;
+  readonly marks: Marking['marks'];
+  readonly evidence: Evidence;
+  readonly frame: number;
+  /** Whether anything is marked or seen yet. */
+  readonly begun: boolean;
+};

@@ -1,0 +1,126 @@
+'use client';
+import type { Reply } from '@ballfirst/contracts/client';
+import type { Place } from '@ballfirst/swing/place';
+import { useMemo, useRef, useState } from 'react';
+import { useClip } from '../../../../../frames/use-clip.ts';
+import { useKept } from '../../../../../shell/use-kept.ts';
+import { pointNames, positionNames } from '../../../../../words/marks.ts';
+import { reviewWords } from '../../../../../words/review.ts';
+import { frameOfMoment } from '../_marking/marking.ts';
+import type { ClipMarking } from '../_marking/use-marking.ts';
+import { FilmStrip } from '../_stage/film-strip.tsx';
+import { KeysSheet } from '../_stage/keys-sheet.tsx';
+import { type LineKind, linesOfView, overlayLines } from '../_stage/overlay-lines.ts';
+import styles from '../_stage/stage.module.css';
+import { Stage } from '../_stage/stage.tsx';
+import { StageMoves } from '../_stage/stage-moves.tsx';
+import { StageOptions } from '../_stage/stage-options.tsx';
+import { usePlay } from '../_stage/use-play.ts';
+import type { StageView } from '../_stage/use-stage.ts';
+import { partOf } from '../_stage/view-part.ts';
+import { actsOf } from './acts-of.ts';
+import type { AskingHere } from './use-asking.ts';
+import { useDeskKeys } from './use-desk-keys.ts';
+
+type Clip = Reply<'readClip'>;
+type Props = {
+  clip: Clip & { media: NonNullable<Clip['media']>; picture: NonNullable<Clip['picture']> };
+  marking: ClipMarking;
+  stage: StageView;
+  asking: AskingHere;
+  pass: readonly Place[];
+  canWork: boolean;
+  onPutRight: () => void;
+};
+const noTimes: readonly number[] = [];
+
+/** The stage with everything under it that moves the picture. */
+export function StageSide({ clip, marking, stage, asking, pass, canWork, onPutRight }: Props) {
+  const { picture, view } = clip;
+  const opening = useClip(clip.media.rendition);
+  const open = opening.kind === 'open' ? opening.clip : null;
+  const { marks } = marking.content;
+  const { frame, zoom } = stage;
+  const whole = useRef<HTMLDivElement>(null);
+  const [hidden, setHidden] = useState<ReadonlySet<LineKind>>(new Set());
+  const [sheet, setSheet] = useState(false);
+  const [keysOn, setKeysOn] = useKept('ballfirst.keys', true);
+  const impact = frameOfMoment(marks, 'impact');
+  const play = usePlay(stage, open?.timesS ?? noTimes, impact);
+  const part = useMemo(() => partOf(picture, zoom), [picture, zoom]);
+  const kinds = linesOfView(view);
+  const lines = overlayLines(marks, view, asking.moment, picture).filter(({ kind }) => !hidden.has(kind));
+  const shown = [...asking.carried, ...marks.filter((mark) => mark.frame === frame)];
+  const positions = [...new Set(pass.map(({ position }) => position))];
+  const { target } = asking;
+  const asks =
+    target === null || !canWork || open === null
+      ? null
+      : `${reviewWords.placeNext} ${pointNames[target.point]}, ${positionNames[target.position]}`;
+  const fullScreen = () => {
+    if (document.fullscreenElement === null) whole.current?.requestFullscreen().catch(() => undefined);
+    else document.exitFullscreen().catch(() => undefined);
+  };
+  const onLine = (kind: LineKind) =>
+    setHidden((now) => {
+      const next = new Set(now);
+      if (!next.delete(kind)) next.add(kind);
+      return next;
+    });
+  const onLines = () => setHidden((now) => new Set(now.size > 0 ? [] : kinds));
+
+  useDeskKeys({
+    acts: actsOf({ stage, asking, marking, positions, play, part, canWork, onLines, fullScreen }),
+    play,
+    active: keysOn && !sheet,
+    onSheet: () => setSheet(true),
+    onPutRight,
+  });
+
+  return (
+    <div ref={whole} className={styles.whole}>
+      <Stage
+        pictures={open?.pictures ?? null}
+        size={picture}
+        stage={stage}
+        part={part}
+        shown={shown}
+        lines={lines}
+        asking={asking}
+        asks={asks}
+        canWork={canWork}
+      />
+      <div className={styles.bench}>
+        {opening.kind === 'opening' && <p role="status">{reviewWords.opening}</p>}
+        {opening.kind === 'failed' && <p role="alert">{reviewWords.failed}</p>}
+        {open !== null && (
+          <>
+            <StageMoves stage={stage} timesS={open.timesS} play={play} impactKnown={impact !== null} />
+            <StageOptions
+              stage={stage}
+              kinds={kinds}
+              hidden={hidden}
+              onLine={onLine}
+              onFullScreen={fullScreen}
+              onKeys={() => setSheet(true)}
+            />
+            <FilmStrip
+              pictures={open.pictures}
+              size={picture}
+              frame={frame}
+              marks={marks}
+              positions={positions}
+              sought={target?.position ?? null}
+              onFrame={stage.goTo}
+            />
+            {!open.pictures.exact && <p className="small">{reviewWords.inexact}</p>}
+          </>
+        )}
+        <p id="stage-help" className="small">
+          {reviewWords.stageHelp}
+        </p>
+      </div>
+      <KeysSheet open={sheet} setOpen={setSheet} on={keysOn} setOn={setKeysOn} />
+    </div>
+  );
+}
