@@ -10,12 +10,14 @@ export const stationFor = (drill: Drill, place: Means['place']): Station | undef
 
 /** Why a student cannot do a drill, in words for a coach; null: it fits. Safety comes first. */
 export const whyNot = (drill: Drill, means: Means): string | null => {
+  if (drill.cautions.length === 0) return 'Has no cautions yet.';
   const hurts = drill.notWith.find((pain) => means.pains.includes(pain));
   if (hurts !== undefined) return `Not with ${hurts.replaceAll('-', ' ')}.`;
   const station = stationFor(drill, means.place);
   if (station === undefined) return `No station for ${means.place}.`;
   const has = means.equipment ?? usualEquipment;
-  const missing = station.needs.find((need) => isEquipment(need) && !has.includes(need));
+  const without = means.balls === 0 ? station.needs.filter((need) => need !== 'balls') : station.needs;
+  const missing = without.find((need) => isEquipment(need) && !has.includes(need));
   if (missing !== undefined && isEquipment(missing)) return `Needs ${equipment[missing]}.`;
   return null;
 };

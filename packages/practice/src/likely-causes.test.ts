@@ -7,6 +7,7 @@ const ranked = (causeId: string, probability: number) => ({
   probability,
   share: 0.1,
   score: 0.1,
+  logRatio: 2,
   factors: [],
 });
 const ranking = [ranked('sway-away', 0.9), ranked('handle-back', 0.7), ranked('rushed', 0.1)];

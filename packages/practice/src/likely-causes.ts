@@ -1,6 +1,6 @@
 import type { RankedCause } from '@ballfirst/diagnosis/rank';
 import type { Cause, FaultId } from '@ballfirst/library/types';
-import type { LikelyCause } from './programme.ts';
+import type { LikelyCause } from './benefit.ts';
 
 /** Causes less likely than this are not named as left out. Common practice, no source. */
 const worthNaming = 0.5;

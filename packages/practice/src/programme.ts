@@ -1,13 +1,24 @@
+import { everyDrill } from '@ballfirst/library/cautions';
 import type { Cause, Drill, Exaggeration, Place, Rung } from '@ballfirst/library/types';
-import { exaggerationFor, stationFor, whyNot } from './drill-fit.ts';
+import { benefitOf, type Dose, type LikelyCause } from './benefit.ts';
+import { bestDoses } from './best-doses.ts';
+import { exaggerationFor, stationFor } from './drill-fit.ts';
+import { ladderAt, ladderWith } from './ladder-at.ts';
+import { drillsThatFit, type LeftOut, mostDays, notTaken } from './left-out.ts';
 import type { Means } from './means.ts';
 
-/** A cause of the ranking: how likely it is, 0..1, and how heavily it weighs for the fault (3, 2 or 1). */
-export type LikelyCause = { readonly id: string; readonly probability: number; readonly weight: number };
+export type { LikelyCause } from './benefit.ts';
+export { ladderAt } from './ladder-at.ts';
 
-export type LeftOut = { readonly what: string; readonly why: string };
+/** A drill that supports the first: more of the same movement, or the set-up without a ball. */
+export type SecondDrill = {
+  readonly drillId: string;
+  readonly drillVersion: number;
+  readonly ladder: readonly Rung[];
+  readonly minutes: number;
+};
 
-/** The one drill for the one movement, at the student's place, with the rungs that are sound there. */
+/** The drill for the one movement, at the student's place, with the rungs that are sound there, and what supports it. */
 export type Programme = {
   readonly drillId: string;
   readonly drillVersion: number;
@@ -16,9 +27,12 @@ export type Programme = {
   readonly place: Place;
   readonly ladder: readonly Rung[];
   readonly minutes: number;
+  readonly second: SecondDrill | null;
   readonly daysPerWeek: number;
   readonly weeklyMinutes: number;
   readonly ballsAtMost: number;
+  /** Never empty: those of every drill, then of these. */
+  readonly cautions: readonly string[];
   readonly leftOut: readonly LeftOut[];
 };
 /** Nothing fits (pain, place, equipment): why, drill by drill. */
@@ -33,102 +47,114 @@ export type ProgrammeQuestion = {
   readonly exaggeration?: Exaggeration;
 };
 
-// A quarter of an hour of the first, second, third … drill of a cause: common practice, no source; later from data.
-const effectByPreference = [0.5, 0.4, 0.3, 0.25];
-const leastMinutes = 10;
-const minutesStep = 5;
-// A day of rest after full swings; set-ups may be done almost daily.
-const daysAtMost = (ladder: readonly Rung[]): number => (ladder.some((rung) => rung.ball) ? 4 : 6);
-
-const effect = (drillId: string, cause: Cause): number => {
-  const preference = cause.drills.indexOf(drillId);
-  return preference < 0 ? 0 : (effectByPreference[preference] ?? 0.2);
+const causeOf = (id: string, causes: readonly Cause[]): Cause => {
+  const found = causes.find((one) => one.id === id);
+  if (found === undefined) throw new RangeError(`No cause is called "${id}".`);
+  return found;
 };
 
-/** Sum over causes of P w (1 - (1 - e)^(m/15)) for one drill of m minutes. */
-const gain = (drill: Drill, minutes: number, question: ProgrammeQuestion): number => {
-  let sum = 0;
-  for (const { id, probability, weight } of question.rankedCauses) {
-    const cause = question.library.causes.find((one) => one.id === id);
-    if (cause !== undefined)
-      sum += probability * weight * (1 - (1 - effect(drill.id, cause)) ** (minutes / 15));
-  }
-  return sum;
-};
-
-const minuteChoices = (drill: Drill, means: Means): readonly number[] => {
-  const atMost = Math.max(leastMinutes, Math.min(means.minutes, drill.minutes));
-  const choices: number[] = [];
-  for (let minutes = leastMinutes; minutes <= atMost; minutes += minutesStep) choices.push(minutes);
-  return choices;
-};
-
-/** The rungs that are sound at the place: up to the station's last one. */
-export const ladderAt = (drill: Drill, place: Place): readonly Rung[] => {
-  const last = stationFor(drill, place)?.lastRung;
-  const end = last === undefined ? -1 : drill.ladder.findIndex((rung) => rung.id === last);
-  return end < 0 ? drill.ladder : drill.ladder.slice(0, end + 1);
-};
+/** Set-up is ticked beside a movement: drills without a ball for the ticks that are likely as well. */
+const setUpDrills = (question: ProgrammeQuestion, first: Cause): readonly string[] =>
+  question.rankedCauses
+    .slice(1)
+    .flatMap(({ id }) =>
+      question.library.causes.filter((cause) => cause.id === id && cause.tick !== undefined),
+    )
+    .flatMap((cause) => cause.drills)
+    .filter((id) => !first.drills.includes(id))
+    .filter((id) =>
+      question.library.drills.some((drill) => drill.id === id && drill.ladder.every((rung) => !rung.ball)),
+    );
 
 /**
- * Chooses the drill that promises most for the first cause, exactly, over all its drills and minutes that fit the
- * student. Never more than one movement: other causes only break ties and are listed as left out.
+ * Chooses what promises most for the first cause, exactly, over all its drills and minutes that fit the student: one drill
+ * and at most one that supports it. Never more than one movement: other movements are listed as left out.
  *
- * @throws RangeError on no cause, an unknown first cause, or fewer than one day a week
+ * @throws RangeError on no cause, an unknown first cause, fewer than one day a week or balls that are no number
  */
 export const chooseProgramme = (question: ProgrammeQuestion): Programme | NoProgramme => {
   const { rankedCauses, means, library } = question;
-  const first = rankedCauses[0];
-  if (first === undefined) throw new RangeError('A programme needs a cause to work on.');
-  const cause = library.causes.find((one) => one.id === first.id);
-  if (cause === undefined) throw new RangeError(`No cause is called "${first.id}".`);
+  const [likeliest] = rankedCauses;
+  if (likeliest === undefined) throw new RangeError('A programme needs a cause to work on.');
+  const cause = causeOf(likeliest.id, library.causes);
   if (!(means.daysPerWeek >= 1)) throw new RangeError('A programme needs one day a week at least.');
+  if (means.balls !== undefined && !(means.balls >= 0))
+    throw new RangeError('Balls are counted from none up.');
 
-  const leftOut: LeftOut[] = [];
-  let best: { drill: Drill; minutes: number; gain: number } | null = null;
-  const fitting: Drill[] = [];
-  for (const id of cause.drills) {
-    const drill = library.drills.find((one) => one.id === id);
-    if (drill === undefined) continue;
-    const why = whyNot(drill, means);
-    if (why !== null) {
-      leftOut.push({ what: drill.name, why });
-      continue;
-    }
-    fitting.push(drill);
-    for (const minutes of minuteChoices(drill, means)) {
-      const promise = gain(drill, minutes, question);
-      if (best === null || promise > best.gain) best = { drill, minutes, gain: promise };
-    }
-  }
-  if (best === null) return { drillId: null, leftOut };
+  const main = drillsThatFit(cause.drills, question);
+  const support = drillsThatFit([...new Set(setUpDrills(question, cause))], question);
+  const benefit = (doses: readonly Dose[]) => benefitOf(doses, rankedCauses, library.causes);
+  const doses = bestDoses(main.fitting, support.fitting, means.minutes, benefit);
+  if (doses === null) return { drillId: null, leftOut: main.leftOut };
 
-  const { drill, minutes } = best;
-  for (const other of fitting) {
-    if (other !== drill)
-      leftOut.push({ what: other.name, why: 'One drill at a time; this one promises less.' });
-  }
-  for (const { id } of rankedCauses.slice(1)) {
-    const name = library.causes.find((one) => one.id === id)?.name ?? id;
-    leftOut.push({ what: name, why: 'One movement at a time.' });
-  }
-  const ladder = ladderAt(drill, means.place);
-  if (ladder.length < drill.ladder.length) {
-    leftOut.push({ what: 'The longer swings', why: `Not sound at this place: ${means.place}.` });
-  }
-  const daysPerWeek = Math.min(Math.floor(means.daysPerWeek), daysAtMost(ladder));
-  const wanted = question.exaggeration ?? 'mild';
+  const taken = doses.map((dose) => {
+    const drill = library.drills.find((one) => one.id === dose.drillId);
+    if (drill === undefined) throw new RangeError(`No drill is called "${dose.drillId}".`);
+    return { drill, minutes: dose.minutes, ladder: ladderWith(drill, means.place, means.balls) };
+  });
+  const [first, second] = taken;
+  if (first === undefined) return { drillId: null, leftOut: main.leftOut };
+  const daysPerWeek = Math.min(Math.floor(means.daysPerWeek), mostDays(taken.map(({ ladder }) => ladder)));
+  const minutes = doses.reduce((sum, dose) => sum + dose.minutes, 0);
+  const station = stationFor(first.drill, means.place);
   return {
-    drillId: drill.id,
-    drillVersion: drill.version,
+    drillId: first.drill.id,
+    drillVersion: first.drill.version,
     causeId: cause.id,
-    exaggeration: exaggerationFor(drill, means, wanted),
+    exaggeration: exaggerationFor(first.drill, means, question.exaggeration ?? 'mild'),
     place: means.place,
-    ladder,
-    minutes,
+    ladder: first.ladder,
+    minutes: first.minutes,
+    second:
+      second === undefined
+        ? null
+        : {
+            drillId: second.drill.id,
+            drillVersion: second.drill.version,
+            ladder: second.ladder,
+            minutes: second.minutes,
+          },
     daysPerWeek,
     weeklyMinutes: minutes * daysPerWeek,
-    ballsAtMost: stationFor(drill, means.place)?.ballsAtMost ?? drill.ballsAtMost,
-    leftOut,
+    ballsAtMost: Math.min(
+      station?.ballsAtMost ?? first.drill.ballsAtMost,
+      means.balls ?? Number.POSITIVE_INFINITY,
+    ),
+    cautions: [...new Set([...everyDrill, ...taken.flatMap(({ drill }) => drill.cautions)])],
+    leftOut: [
+      ...main.leftOut,
+      ...notTaken(
+        main.fitting,
+        taken.map(({ drill }) => drill),
+      ),
+      ...leftOutCauses(
+        question,
+        taken.map(({ drill }) => drill),
+      ),
+      ...leftOutRungs(first.drill, first.ladder, means),
+    ],
   };
+};
+
+const leftOutCauses = (
+  { rankedCauses, library }: ProgrammeQuestion,
+  taken: readonly Drill[],
+): readonly LeftOut[] =>
+  rankedCauses.slice(1).flatMap(({ id }) => {
+    const cause = library.causes.find((one) => one.id === id);
+    if (cause === undefined) return [{ what: id, why: 'One movement at a time.' }];
+    if (cause.tick === undefined) return [{ what: cause.name, why: 'One movement at a time.' }];
+    const helped = taken.some((drill) => cause.drills.includes(drill.id));
+    return helped ? [] : [{ what: cause.name, why: 'Set right with a tick, without a drill of its own.' }];
+  });
+
+const leftOutRungs = (drill: Drill, ladder: readonly Rung[], { place, balls }: Means): readonly LeftOut[] => {
+  const found: LeftOut[] = [];
+  if (ladderAt(drill, place).length < drill.ladder.length) {
+    found.push({ what: 'The longer swings', why: `Not sound at this place: ${place}.` });
+  }
+  if (balls === 0 && ladder.length < ladderAt(drill, place).length) {
+    found.push({ what: 'The swings with a ball', why: 'No balls at hand.' });
+  }
+  return found;
 };
