@@ -25,7 +25,7 @@ export function PhonePlace({ view, hand }: Props) {
     <svg
       role="img"
       aria-label={faceOn ? sendWords.drawingFaceOn : sendWords.drawingBehind}
-      viewBox="-170 -136 340 226"
+      viewBox={faceOn ? '-170 -136 340 226' : '-170 -56 340 146'}
       className={styles.plan}
     >
       <path d={`M${-towards * 150} 0H${towards * 150}`} className={styles.line} />
