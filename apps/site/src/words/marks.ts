@@ -60,4 +60,12 @@ export const pointHints: Partial<Record<Mark['point'], string>> = {
   'grip-end': 'The butt of the club.',
   'lead-ankle': 'The middle of the ankle.',
   'trail-ankle': 'The middle of the ankle.',
+  clubhead: 'The middle of the clubhead; where it is a streak, the middle of the streak.',
+  hands: 'Between the two hands, where they meet on the grip.',
+  'seat-line': 'From behind: the edge of the seat farthest from the ball.',
+  'toe-line': 'From behind: the toes, at the end of the shoe nearest the ball.',
+  'thigh-front': 'From behind: the front edge of the thighs, under the hands.',
+  'lead-thigh-inside': 'The inner edge of the lead thigh, at the height of the hands.',
+  'shaft-mid': 'Half-way along the part of the shaft that can be seen.',
+  'lead-wrist': 'The middle of the wrist, where a watch would sit.',
 };
