@@ -43,7 +43,7 @@ describe('sending a swing from the range', () => {
     await page.getByLabel("Guardian's name").fill('Hester Tallowfield');
     await page.getByLabel('Relation, for example mother').fill('mother');
     await page.getByLabel("Guardian's email").fill(guardian);
-    await page.getByLabel('Somewhere else').check();
+    await page.getByLabel('Not here').check();
     await expectAccessible(page);
     await keepPictures(page, 'join-junior');
     await page.getByRole('button', { name: 'Start the trial' }).click();
@@ -141,13 +141,13 @@ describe('sending a swing from the range', () => {
     await page.getByLabel('A word for your coach').fill('My weight stays behind.');
     await page.getByLabel('Yes, something new').check();
     await page.getByText('Please stop practising now.').waitFor();
-    await page.getByLabel('Where and when?').fill('The lead wrist, after ten balls.');
+    await page.getByLabel('Where and when?').fill('The left wrist, after ten balls.');
     await expectAccessible(page);
     await keepPictures(page, 'send-pain');
     await page.reload();
     await page.getByText('Please stop practising now.').waitFor();
     expect(await page.getByLabel('A word for your coach').inputValue()).toBe('My weight stays behind.');
-    expect(await page.getByLabel('Where and when?').inputValue()).toBe('The lead wrist, after ten balls.');
+    expect(await page.getByLabel('Where and when?').inputValue()).toBe('The left wrist, after ten balls.');
     await page.getByText('Uploaded.').waitFor();
     await page.getByRole('button', { name: 'Back' }).click();
     expect(await page.getByLabel('Club').inputValue()).toBe('9-iron');

@@ -31,7 +31,7 @@ export const joinWords = {
   guardianEmail: "Guardian's email",
   guardianWhere: 'Your guardian is',
   guardianBeside: 'Here with me',
-  guardianByLetter: 'Somewhere else',
+  guardianByLetter: 'Not here',
   guardianLetterHint:
     'We write a letter with a link. You can join now; videos can be sent as soon as your guardian has agreed.',
   consents: 'I am the guardian and I agree to this text.',
