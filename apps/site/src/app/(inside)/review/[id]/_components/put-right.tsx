@@ -20,6 +20,10 @@ type Props = {
   onSubmission: (now: Submission) => void;
 };
 
+const settingOf = ({ club, student, clips }: Submission): string =>
+  JSON.stringify([club, student.hand, clips.map(({ id, view, swingLength }) => [id, view, swingLength])]);
+const sameSetting = (a: Submission, b: Submission): boolean => settingOf(a) === settingOf(b);
+
 /** View, hand, club and swing length as they really were: each change is stored at once and everything computed anew. */
 export function PutRight({ submission, clipId, open, setOpen, canWork, onSubmission }: Props) {
   const dialog = useRef<HTMLDialogElement>(null);
@@ -33,13 +37,18 @@ export function PutRight({ submission, clipId, open, setOpen, canWork, onSubmiss
   const correct = (body: Body<'correctSubmission'>) =>
     sending
       .run(async () => {
-        const header = { 'If-Match': ifMatch(submission.version) };
+        const over = (version: number) => {
+          const params = { path, header: { 'If-Match': ifMatch(version) } };
+          return answerOf(api.PATCH('/api/submissions/{id}', { params, body }));
+        };
         try {
-          return await answerOf(api.PATCH('/api/submissions/{id}', { params: { path, header }, body }));
+          return await over(submission.version);
         } catch (error) {
-          // What it is now is shown before anything is tried again.
-          if (error instanceof AnsweredProblem && error.code === 'changed-meanwhile')
-            onSubmission(await answerOf(api.GET('/api/submissions/{id}', { params: { path } })));
+          if (!(error instanceof AnsweredProblem) || error.code !== 'changed-meanwhile') throw error;
+          // What it is now is shown before anything is tried again, but a claim alone is no other setting.
+          const now = await answerOf(api.GET('/api/submissions/{id}', { params: { path } }));
+          if (sameSetting(submission, now)) return await over(now.version);
+          onSubmission(now);
           throw error;
         }
       })

@@ -128,11 +128,10 @@ export function Stage({ pictures, size, stage, part, shown, lines, asking, asks,
           light={stage.light}
           onDrawn={stage.setDrawn}
         />
-        <svg ref={svg} aria-hidden="true" viewBox={viewBox} className={styles.overlay}>
-          <Lines lines={lines} tick={arm} />
-        </svg>
+        <svg ref={svg} aria-hidden="true" viewBox={viewBox} className={styles.overlay} />
       </button>
       <svg role="img" aria-label={spoken} viewBox={viewBox} className={styles.overlay}>
+        <Lines lines={lines} tick={arm} />
         {shown.map((mark) => (
           <Cross
             key={`${keyOf(mark)} ${mark.source}`}

@@ -26,13 +26,15 @@ export const usePass = ({ pass, marking, size, stage, canWork }: Given) => {
   /** A mark that arrows move until it is let go. */
   const [held, setHeld] = useState<Place | null>(null);
   const dragged = useRef<Mark | null>(null);
-  const first = useRef(pass);
+  // Another pass, or marks that were found on this device: what is asked for begins anew.
+  const restored = marking.note === 'restored';
+  const begun = useRef({ pass, restored });
   useEffect(() => {
-    if (first.current === pass) return;
-    first.current = pass;
+    if (begun.current.pass === pass && begun.current.restored === restored) return;
+    begun.current = { pass, restored };
     setTarget(nextPlace(pass, marks, null));
     setAim(null);
-  }, [pass, marks]);
+  }, [pass, restored, marks]);
 
   const last = selected === null ? undefined : markAt(marks, selected);
   const aimFor = (place: Place, among: readonly Mark[]): Spot => {
