@@ -54,7 +54,16 @@ async function signedIn(db: ReturnType<typeof openDatabase>): Promise<string> {
   };
   const resources = {
     ...{ db, log, clock: { now: () => now }, publicUrl: 'http://127.0.0.1', mailer: { send: away } },
-    blobs: { put: away, size: away, read: away, remove: away, localPath: away },
+    blobs: {
+      put: away,
+      size: away,
+      read: away,
+      remove: away,
+      localPath: away,
+      settle: away,
+      fetch: away,
+      release: away,
+    },
   };
   const { token } = await openSession({ resources, personId, academyId, device: 'bench' });
   return `ballfirst=${token}`;

@@ -10,7 +10,7 @@ import { latestConsent } from './guardian-state.ts';
  * Records that a guardian withdrew by writing to the academy.
  * @throws ProblemError not-found, wrong-state where no consent was ever asked for
  */
-export const recordWithdrawal = ({
+export const recordWithdrawal = async ({
   ctx,
   input,
 }: Call<'recordWithdrawal'>): Promise<Reply<'recordWithdrawal'>> => {

@@ -47,6 +47,7 @@ it('asks each of 300 students in five zones once, at eight on their own wall, th
   const ctx = world.contextOf(academyId);
   const planned = new Map<string, string>();
   const ending = new Map<string, string>();
+  const dueTimes: number[] = [];
   for (const zone of zones) {
     for (let n = 0; n < perZone; n += 1) {
       const membership = await createMembership(test.db, { academyId, role: 'student', zone });
@@ -59,6 +60,7 @@ it('asks each of 300 students in five zones once, at eight on their own wall, th
       });
       if (!paid) {
         ending.set(student.id, zone);
+        dueTimes.push(trial.trialEndsAt.getTime());
         continue;
       }
       const submission = await createSubmission(test.db, { academyId, studentId: student.id });
@@ -75,10 +77,12 @@ it('asks each of 300 students in five zones once, at eight on their own wall, th
           const id = newId();
           const sentAt = new Date(from + Math.floor(random() * 350 * dayMs));
           const days = 1 + Math.floor(random() * 14);
+          const at = checkInTime({ sentAt, days, zone });
+          dueTimes.push(at.dueAt.getTime());
           await tx.checkIn.create({
             data: {
               ...{ academyId, id, studentId: student.id, programmeId, asks: 'clip', status: 'scheduled' },
-              ...checkInTime({ sentAt, days, zone }),
+              ...at,
             },
           });
           planned.set(id, zone);
@@ -87,12 +91,12 @@ it('asks each of 300 students in five zones once, at eight on their own wall, th
     }
   }
 
-  // The worker's ticks, each half hour of the year: what goes out at eight was not due at half past seven.
-  const halfHourMs = 1_800_000;
+  // The worker's ticks: a moment before each instant on which something is due, and then.
   const sent = new Map<string, Date[]>();
   const ended = new Map<string, Date[]>();
   const note = (into: Map<string, Date[]>, id: string) => into.set(id, [...(into.get(id) ?? []), world.now]);
-  for (let at = from; at < from + 380 * dayMs; at += halfHourMs) {
+  const instants = [...new Set(dueTimes)].sort((a, b) => a - b).flatMap((at) => [at - 1, at]);
+  for (const at of [...instants, from + 400 * dayMs]) {
     world.now = new Date(at);
     const [due, trials] = await Promise.all([
       dueCheckIns(test.db, { now: world.now, limit: 1000 }),

@@ -53,7 +53,7 @@ const opened = async (given: Parameters<typeof createSubmission>[1] & { unclaime
   return { ctx, id, clipId: clip.id, student };
 };
 
-const handleBack = plantedMarks({ gripEndAddress: -70 }).map((mark) => ({ ...mark }));
+const handleBack = plantedMarks({ gripEndAddress: -130 }).map((mark) => ({ ...mark }));
 const plan = {
   drillId: 'line-brush',
   place: 'mat',
