@@ -8,6 +8,7 @@ export const stageWords = {
   brighter: 'Brighter',
   fullScreen: 'Full screen',
   lines: 'Lines on the picture',
+  lightAndLines: 'Light and lines',
   aimHelp: 'Arrows move it, with Shift by ten. Enter places it, Escape leaves it.',
   heldHelp: 'Arrows move this mark, with Shift by ten. Escape lets it go.',
   confirmStill: 'Confirm the still points here',

@@ -15,6 +15,9 @@ const ruled = ({ x1, y1, x2, y2 }: OverlayLine, tick: number): string => {
   return `M${x1} ${y1}L${x2} ${y2}${end(x1, y1)}${end(x2, y2)}`;
 };
 
+/** Named below, where the player does not stand behind the words. */
+const atFoot = new Set<LineKind>(['ankle-middle', 'toe-line']);
+
 /** Ruled lines with a tick at each end, as on a drawing board; the upright ones are named where they end. */
 export function Lines({ lines, tick }: Props) {
   const named = new Set<LineKind>();
@@ -29,7 +32,12 @@ export function Lines({ lines, tick }: Props) {
             <path d={path} className={styles.under} />
             <path d={path} className={styles.line} data-kind={line.kind} />
             {first && (
-              <text x={line.x2} y={line.y2 - tick * 0.5} textAnchor="middle" fontSize={tick * 1.05}>
+              <text
+                x={line.x2}
+                y={atFoot.has(line.kind) ? line.y1 + tick * 1.7 : line.y2 - tick * 0.5}
+                textAnchor="middle"
+                fontSize={tick * 1.05}
+              >
                 {lineNames[line.kind]}
               </text>
             )}

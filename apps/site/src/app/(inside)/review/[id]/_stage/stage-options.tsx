@@ -32,23 +32,28 @@ export function StageOptions({ stage, kinds, hidden, onLine, onFullScreen, onKey
           <span className="small">{stageWords.times(zoom.times)}</span>
         </span>
         <span>
-          {button(stageWords.darker, light > 0, () => stage.brighter(-1))}
-          {button(stageWords.brighter, light < lightSteps - 1, () => stage.brighter(1))}
-        </span>
-        <span>
           {button(stageWords.fullScreen, true, onFullScreen)}
           {button(stageWords.keysTitle, true, onKeys)}
         </span>
       </div>
-      <fieldset className={styles.lineChoices}>
-        <legend className="unseen">{stageWords.lines}</legend>
-        {kinds.map((kind) => (
-          <label key={kind}>
-            <input type="checkbox" checked={!hidden.has(kind)} onChange={() => onLine(kind)} />
-            {lineNames[kind]}
-          </label>
-        ))}
-      </fieldset>
+      <details className={styles.look}>
+        <summary>{stageWords.lightAndLines}</summary>
+        <div className={styles.moves}>
+          <span>
+            {button(stageWords.darker, light > 0, () => stage.brighter(-1))}
+            {button(stageWords.brighter, light < lightSteps - 1, () => stage.brighter(1))}
+          </span>
+          <fieldset className={styles.lineChoices}>
+            <legend className="unseen">{stageWords.lines}</legend>
+            {kinds.map((kind) => (
+              <label key={kind}>
+                <input type="checkbox" checked={!hidden.has(kind)} onChange={() => onLine(kind)} />
+                {lineNames[kind]}
+              </label>
+            ))}
+          </fieldset>
+        </div>
+      </details>
     </>
   );
 }
