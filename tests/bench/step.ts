@@ -64,11 +64,12 @@ async function measure(): Promise<Figure[]> {
   }
   const folder = mkdtempSync(join(tmpdir(), 'ballfirst-bench-step-'));
   try {
-    const { wrong, looked, forwardMs, backwardMs } = await stepThrough(executablePath, folder);
+    const { wrong, looked, forwardMs, backwardMs, byVideo } = await stepThrough(executablePath, folder);
     return [
       { what: 'wrong-frames', value: wrong, unit: 'frames', n: looked },
       { what: 'forward-p95-ms', value: p95(forwardMs), unit: 'ms', n: forwardMs.length },
       { what: 'backward-p95-ms', value: p95(backwardMs), unit: 'ms', n: backwardMs.length },
+      { what: 'wrong-frames-by-video', value: byVideo.wrong, unit: 'frames', n: byVideo.looked },
     ];
   } finally {
     rmSync(folder, { recursive: true, force: true });
