@@ -9,7 +9,7 @@ const at = (probability: number, ratio: number) => (ranked: Weighed) =>
  *
  * @param ranked - its probability, 0..1, and the log likelihood ratio of its signs
  */
-export const standsOut = at(0.7, 5);
+export const standsOut = at(0.8, 5);
 
 /** Whether its signs speak for a cause at all: such causes are listed before those that nobody has looked for. */
 export const spokenFor = at(0.5, 3);

@@ -8,6 +8,10 @@ export type Bar = {
 
 /** The figures each bench must show, and their bars. A figure that is not shown counts as missed. */
 export const bars: Readonly<Record<string, Readonly<Record<string, Bar>>>> = {
+  claim: {
+    'double-claims': { of: 'value', max: 0, n: 500 },
+    'p99-ms': { of: 'value', max: 50, n: 500 },
+  },
   upload: {
     'vs-put-fsync': { min: 0.6 },
     'peak-rss-mib': { of: 'value', max: 250 },
@@ -21,6 +25,13 @@ export const bars: Readonly<Record<string, Readonly<Record<string, Bar>>>> = {
     'wrong-frames': { of: 'value', max: 0, n: 240 },
     'forward-p95-ms': { of: 'value', max: 16.7, n: 200 },
     'backward-p95-ms': { of: 'value', max: 75, n: 200 },
+  },
+  diagnosis: {
+    'coverage-min': { of: 'value', min: 0.93, n: 2000 },
+    'coverage-max': { of: 'value', max: 0.97, n: 2000 },
+    'first-vs-oracle': { min: 0.95, n: 400 },
+    'false-first': { of: 'value', max: 0.1, n: 200 },
+    'hip-shift-width-mm': { of: 'value', max: 25, n: 400 },
   },
   measure: { 'p95-ms': { of: 'value', max: 2, n: 500 } },
   start: {

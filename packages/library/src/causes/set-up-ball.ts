@@ -5,6 +5,8 @@ import { filmBehind, filmFaceOn } from './unseen.ts';
 const cause = causeIn('set-up', 1);
 const onlyFaceOn = { 'down-the-line': filmFaceOn };
 const onlyBehind = { 'face-on': filmBehind };
+// Hips too far back show the same: they support.
+const bodyToBall = { sd: 30, sens: 0.6, spec: 0.85, shares: 'ball-at-address', ratioAtMost: 2 } as const;
 
 /** Where the ball, the feet and the aim are before the club moves. */
 export const ballAndStanceCauses = [
@@ -14,15 +16,18 @@ export const ballAndStanceCauses = [
     tick: 'ball',
     brings: { fat: 2, thin: 1, pull: 1 },
     signs: [
-      below('ball-inside-lead-heel', { sd: 25, sens: 0.8, spec: 0.85, shares: 'ball-at-address' }),
+      below('ball-inside-lead-heel', { sd: 25, sens: 0.8, spec: 0.88, shares: 'ball-at-address' }),
       below('shaft-lean-at-address', {
-        sd: 3,
+        sd: 2.5,
         sens: 0.7,
-        spec: 0.85,
+        spec: 0.92,
         shares: 'ball-at-address',
-        ratioAtMost: 3,
+        ratioAtMost: 4,
       }),
-      above('neck-base-behind-ball', { sd: 30, sens: 0.5, spec: 0.8, shares: 'ball-at-address' }),
+      below('handle-ahead-of-ball', { sd: 25, sens: 0.65, spec: 0.9, shares: 'ball-at-address' }),
+      above('hip-middle-behind-ball', bodyToBall),
+      above('neck-base-behind-ball', bodyToBall),
+      above('head-behind-ball', bodyToBall),
     ],
     unseen: onlyFaceOn,
     leadsTo: { 'upper-body-lunge': 0.3, 'out-to-in': 0.2 },

@@ -3,7 +3,7 @@ import { above, below, observed } from './sign.ts';
 import { feltOnly, filmFaceOn } from './unseen.ts';
 
 const cause = causeIn('set-up', 1);
-const toBall = { sd: 30, shares: 'body-to-ball', ratioAtMost: 2 } as const;
+const toBall = { sd: 30, shares: 'body-to-ball', ratioAtMost: 1.6 } as const;
 
 /** How the hands and the hips are set before the club moves. */
 export const handsAndHipsCauses = [
@@ -37,7 +37,7 @@ export const handsAndHipsCauses = [
     tick: 'hips',
     brings: { fat: 3, thin: 2 },
     signs: [
-      below('hip-middle-along-ankles', { sd: 4, sens: 0.8, spec: 0.9, shares: 'hips-over-feet' }),
+      below('hip-middle-along-ankles', { sd: 4, sens: 0.7, spec: 0.88, shares: 'hips-over-feet' }),
       below('trunk-lean-at-address', { sd: 4, sens: 0.5, spec: 0.85, shares: 'body-to-ball' }),
       // A ball too far forward shows the same: they support.
       above('hip-middle-behind-ball', { ...toBall, sens: 0.65, spec: 0.85 }),

@@ -1,0 +1,49 @@
+import { drawShot } from '@ballfirst/demo/golfer/draw-swing';
+import type { GolferCause } from '@ballfirst/demo/golfer/golfer-causes';
+import { makeMarks } from '@ballfirst/demo/golfer/make-marks';
+import { readAll } from '@ballfirst/diagnosis/read-all';
+import { definitions } from '@ballfirst/swing/definitions';
+import type { View } from '@ballfirst/swing/marks';
+import { measure } from '@ballfirst/swing/measure';
+import type { Reading } from '@ballfirst/swing/measurement';
+
+/** A drawn golfer, filmed and fully marked by a coach who errs, as it is measured; and what was true. */
+export type SeenSwing = {
+  readonly causes: readonly GolferCause[];
+  readonly view: View;
+  readonly readings: readonly Reading[];
+  readonly truth: Readonly<Record<string, number>>;
+};
+
+type Place = (typeof definitions)[number]['needed'][number];
+const placesIn = (view: View): readonly Place[] => {
+  const found = new Map<string, Place>();
+  for (const definition of definitions) {
+    if (definition.view !== view) continue;
+    for (const place of definition.needed) found.set(`${place.position}/${place.point}`, place);
+  }
+  return [...found.values()];
+};
+const places: Readonly<Record<View, readonly Place[]>> = {
+  'face-on': placesIn('face-on'),
+  'down-the-line': placesIn('down-the-line'),
+};
+
+/** The same seed gives the same swing, camera and clicks. */
+export function seenSwing(seed: number, view: View, causes: readonly GolferCause[]): SeenSwing {
+  const shot = drawShot(seed, { view, causes });
+  const { truth } = shot;
+  const there = places[view].filter(({ position, point }) => point in truth.points[position]);
+  const marks = makeMarks(shot, there as Parameters<typeof makeMarks>[1], seed ^ 0x5eed1, {
+    coachSeed: seed % 40,
+  });
+  const inPicture = marks.filter(({ x, y }) => x >= 0 && y >= 0 && x < truth.width && y < truth.height);
+  const setting = { view, hand: 'right', club: '8-iron', swingLength: 'full' } as const;
+  const picture = {
+    widthPx: truth.width,
+    heightPx: truth.height,
+    frameTimesS: Array.from({ length: truth.frames }, (_, frame) => frame / truth.fps),
+  };
+  const { measurements } = measure(inPicture as Parameters<typeof measure>[0], picture, setting);
+  return { causes, view, readings: readAll(measurements, setting), truth: truth.measuresOnFrames };
+}
