@@ -67,7 +67,14 @@ export const inboxWords = {
   nothingNext: 'Nothing that is not taken waits under this choice.',
   search: 'Student',
   searchGo: 'Look',
-  live: { live: 'Live', apart: 'Looked at every 15 s' },
+  live: {
+    live: 'Live',
+    apart: 'Looked at every 15 s',
+    away: 'No connection: this list may be old',
+  },
+  claimed: (name: string) => `You have taken the row of ${name}.`,
+  released: (name: string) => `The row of ${name} is free again.`,
+  undo: 'Undo',
   lateNow: (late: number) => (late === 1 ? 'One promise has passed.' : `${late} promises have passed.`),
   beyond: (due: number, can: number) =>
     `${due} more are promised for today; about ${can} can be answered in what is left of the day. Write to the others.`,

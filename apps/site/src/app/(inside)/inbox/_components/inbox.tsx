@@ -15,13 +15,15 @@ import { LoadLine } from './load-line.tsx';
 import { Preview } from './preview.tsx';
 import { Row } from './row.tsx';
 import { SearchBox } from './search-box.tsx';
+import { UndoLine } from './undo-line.tsx';
 import { type Item, pathOfItem, useInbox } from './use-inbox.ts';
+import { useNextReady } from './use-next-ready.ts';
 
 const blockOrder = ['pain', 'late', 'before-noon', 'today', 'tomorrow', 'later'] as const;
 type Props = { first: Reply<'readInbox'>; filter: InboxFilter; membershipId: string };
 
 export function Inbox({ first, filter, membershipId }: Props) {
-  const { page, trouble, live, claim, release, close, handOver, next } = useInbox(
+  const { page, trouble, undo, live, claim, release, close, handOver, next } = useInbox(
     first,
     filter,
     membershipId,
@@ -39,6 +41,7 @@ export function Inbox({ first, filter, membershipId }: Props) {
   const at = items.findIndex((item) => item.id === currentId);
   const current: Item | undefined = items[at] ?? items[0];
   const mine = (item: Item) => item.claim?.membershipId === membershipId;
+  useNextReady(items, current?.id ?? null);
 
   const takeNext = async () => {
     const taken = await next(filter.fault);
@@ -105,6 +108,7 @@ export function Inbox({ first, filter, membershipId }: Props) {
       <p role="status" className={nothingNext ? 'notice' : 'unseen'}>
         {nothingNext && inboxWords.nothingNext}
       </p>
+      <UndoLine undo={undo} />
       <TroubleNote trouble={trouble} />
       <div className={styles.split}>
         <div ref={list} className={styles.list}>
@@ -133,6 +137,7 @@ export function Inbox({ first, filter, membershipId }: Props) {
                       onCurrent={() => setCurrentId(item.id)}
                       onClaim={() => claim(item)}
                       onRelease={() => release(item)}
+                      onClose={(outcome) => close(item, outcome)}
                     />
                   ))}
                 </ul>

@@ -14,8 +14,9 @@ import {
   viewNames,
 } from '../../../../words/names.ts';
 import { leftInWords } from '../../../../words/times.ts';
+import { CloseConcern } from './close-concern.tsx';
 import styles from './inbox.module.css';
-import { type Item, pathOfItem } from './use-inbox.ts';
+import { type Close, type Item, pathOfItem } from './use-inbox.ts';
 
 type Props = {
   item: Item;
@@ -24,6 +25,7 @@ type Props = {
   onCurrent: () => void;
   onClaim: () => void;
   onRelease: () => void;
+  onClose: (outcome: Close) => void;
 };
 
 /** What waits: the balls of a swing, or what a concern is. */
@@ -49,7 +51,7 @@ function What({ item }: { item: Item }) {
 }
 
 /** One row that waits: who, what, why it stands here, how long is left, who has it. */
-export function Row({ item, mine, current, onCurrent, onClaim, onRelease }: Props) {
+export function Row({ item, mine, current, onCurrent, onClaim, onRelease, onClose }: Props) {
   const now = useNow();
   const when = useInstantWords();
   const { student, claim } = item;
@@ -114,6 +116,12 @@ export function Row({ item, mine, current, onCurrent, onClaim, onRelease }: Prop
           </button>
         )}
       </div>
+      {item.kind !== 'swing' && (claim === null || mine) && (
+        // On a narrow screen the preview lies below the whole list.
+        <div className={styles.narrowOnly}>
+          <CloseConcern onClose={onClose} />
+        </div>
+      )}
     </li>
   );
 }

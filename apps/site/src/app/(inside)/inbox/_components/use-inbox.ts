@@ -11,6 +11,12 @@ export type Item = Reply<'readInbox'>['items'][number];
 export type Close = 'spoke' | 'wrote' | 'no-need';
 type Page = Reply<'readInbox'>;
 type Claim = Item['claim'];
+/** The last claim or release, and the way back from it. */
+export type Undo = {
+  readonly done: 'claimed' | 'released';
+  readonly name: string;
+  readonly back: () => void;
+};
 
 const claimOf = (claim: { membershipId: string; name: string; expiresAt: string } | null): Claim =>
   claim === null ? null : { handed: null, ...claim };
@@ -19,6 +25,8 @@ const claimOf = (claim: { membershipId: string; name: string; expiresAt: string 
 export const useInbox = (first: Page, filter: InboxFilter, membershipId: string) => {
   const [page, setPage] = useState(first);
   const [trouble, setTrouble] = useState<Trouble | null>(null);
+  const [undo, setUndo] = useState<Undo | null>(null);
+  const [away, setAway] = useState(false);
   const writing = useRef(0);
   const once = useOnceKey();
 
@@ -26,9 +34,13 @@ export const useInbox = (first: Page, filter: InboxFilter, membershipId: string)
     if (document.hidden || writing.current > 0) return;
     try {
       const next = await answerOf(api.GET('/api/inbox', { params: { query: queryOf(filter) } }));
+      setAway(false);
       if (writing.current === 0) setPage(next);
-    } catch {
-      // The next turn asks again; what is shown stays.
+    } catch (error) {
+      // What is shown stays; the next turn asks again, but not for somebody who is signed out.
+      const found = troubleOf(error);
+      setAway(found.code === null);
+      if (found.code === 'not-signed-in') setTrouble(found);
     }
   }, [filter]);
   const live = useLive(renew);
@@ -41,25 +53,28 @@ export const useInbox = (first: Page, filter: InboxFilter, membershipId: string)
 
   const write = async (item: Item, shown: (item: Item) => Item | null, ask: () => Promise<Claim>) => {
     setTrouble(null);
+    setUndo(null);
     const before = page;
     change(item.id, shown);
     writing.current += 1;
     try {
       const claim = await ask();
       change(item.id, (now) => ({ ...now, claim }));
+      return true;
     } catch (error) {
       setPage(before);
       setTrouble(troubleOf(error));
+      return false;
     } finally {
       writing.current -= 1;
+      void renew();
     }
-    void renew();
   };
 
-  const claim = (item: Item) => {
+  const claim = async (item: Item) => {
     const params = { path: { id: item.id } };
     const mine = { membershipId, name: '', expiresAt: new Date().toISOString(), handed: null };
-    return write(
+    const done = await write(
       item,
       (now) => ({ ...now, claim: mine }),
       async () => {
@@ -70,10 +85,11 @@ export const useInbox = (first: Page, filter: InboxFilter, membershipId: string)
         return claimOf(answer.claim);
       },
     );
+    if (done) setUndo({ done: 'claimed', name: item.student.name, back: () => void release(item) });
   };
-  const release = (item: Item) => {
+  const release = async (item: Item) => {
     const params = { path: { id: item.id } };
-    return write(
+    const done = await write(
       item,
       (now) => ({ ...now, claim: null }),
       async () => {
@@ -84,6 +100,7 @@ export const useInbox = (first: Page, filter: InboxFilter, membershipId: string)
         return claimOf(answer.claim);
       },
     );
+    if (done) setUndo({ done: 'released', name: item.student.name, back: () => void claim(item) });
   };
   const close = (item: Item, outcome: Close) =>
     write(
@@ -121,7 +138,7 @@ export const useInbox = (first: Page, filter: InboxFilter, membershipId: string)
       return null;
     }
   };
-  return { page, trouble, live, claim, release, close, handOver, next };
+  return { page, trouble, undo, live: away ? 'away' : live, claim, release, close, handOver, next } as const;
 };
 
 /** Where a row is worked on. */

@@ -22,6 +22,8 @@ const kinds = [
 
 /** Many things that happen together are read once. */
 const restMs = 250;
+/** A stream that was refused (signed out, too many pages) is tried again after this. */
+const againMs = 60_000;
 /** Without the stream the list is asked for so often; with it only in case of doubt. */
 const pollMs = { live: 120_000, apart: 15_000 } as const;
 
@@ -33,21 +35,32 @@ export const useLive = (renew: () => Promise<void>): 'live' | 'apart' => {
     latest.current = renew;
   });
   useEffect(() => {
-    const stream = new EventSource('/api/live');
+    let stream: EventSource | null = null;
     let timer: ReturnType<typeof setTimeout> | undefined;
+    let again: ReturnType<typeof setTimeout> | undefined;
     const soon = () => {
       clearTimeout(timer);
       timer = setTimeout(() => void latest.current(), restMs);
     };
-    stream.addEventListener('open', () => {
-      setState('live');
-      soon();
-    });
-    stream.addEventListener('error', () => setState('apart'));
-    for (const kind of kinds) stream.addEventListener(kind, soon);
+    const follow = () => {
+      const next = new EventSource('/api/live');
+      stream = next;
+      next.addEventListener('open', () => {
+        setState('live');
+        soon();
+      });
+      // A broken line is tried again by the browser itself; one that was refused is not.
+      next.addEventListener('error', () => {
+        setState('apart');
+        if (next.readyState === EventSource.CLOSED) again = setTimeout(follow, againMs);
+      });
+      for (const kind of kinds) next.addEventListener(kind, soon);
+    };
+    follow();
     return () => {
       clearTimeout(timer);
-      stream.close();
+      clearTimeout(again);
+      stream?.close();
     };
   }, []);
   useEffect(() => {
