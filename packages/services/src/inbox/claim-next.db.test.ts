@@ -92,8 +92,11 @@ describe('the next for me', () => {
     const first = await send(1);
     await send(2);
     const once = { owner: 'a coach', key: newId(), requestHash: 'h' };
-    expect(await next({ ...ctx, once })).toBe(first.id);
-    expect(await next({ ...ctx, once })).toBe(first.id);
+    const same = await Promise.all([1, 2, 3].map(() => next({ ...ctx, once })));
+    expect(same).toEqual([first.id, first.id, first.id]);
+    await expect(next({ ...ctx, once: { ...once, requestHash: 'another' } })).rejects.toMatchObject({
+      code: 'key-used-otherwise',
+    });
   });
 
   it('is not for students, and never of another academy', async () => {
