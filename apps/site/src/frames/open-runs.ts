@@ -13,9 +13,21 @@ export type Runs = {
   close(): void;
 };
 
+/** A decoder that keeps a frame back gives it when it is flushed; until then so long is waited. */
+const patienceMs = 60;
+
+/** The picture of a frame, made here and now: handing the frame to another thread takes longer than drawing it. */
+const pictureOf = (decoded: VideoFrame): ImageBitmap => {
+  const canvas = new OffscreenCanvas(decoded.displayWidth, decoded.displayHeight);
+  canvas.getContext('2d', { alpha: false })?.drawImage(decoded, 0, 0);
+  decoded.close();
+  return canvas.transferToImageBitmap();
+};
+const rest = (ms: number): Promise<void> => new Promise((done) => setTimeout(done, ms));
+
 /**
- * One decoder for all runs of a clip: opening one takes longer than decoding ten frames. The wanted picture is made as
- * soon as its frame is out, while the others are still decoded.
+ * One decoder for all runs of a clip: opening one takes longer than decoding ten frames. The wanted frame is decoded and
+ * given first; the rest of its run follows.
  */
 export const openRuns = (config: VideoDecoderConfig): Runs => {
   let take: (frame: VideoFrame) => void = (frame) => frame.close();
@@ -32,31 +44,44 @@ export const openRuns = (config: VideoDecoderConfig): Runs => {
     broken: () => failed !== null || decoder.state === 'closed',
     async decode(run, { wanted, alone, give, signal }, frameOf) {
       const others: { frame: number; decoded: VideoFrame }[] = [];
-      let shown: Promise<void> | null = null;
-      const picture = async (frame: number, decoded: VideoFrame) => {
-        try {
-          give(frame, await createImageBitmap(decoded));
-        } finally {
-          decoded.close();
-        }
-      };
+      let shown = false;
+      let came = (): void => undefined;
       take = (decoded) => {
         const frame = frameOf(decoded.timestamp);
-        if (frame === wanted) shown = picture(frame, decoded);
-        else if (alone || signal.aborted) decoded.close();
+        if (frame === wanted) {
+          give(frame, pictureOf(decoded));
+          shown = true;
+        } else if (alone || signal.aborted) decoded.close();
         else others.push({ frame, decoded });
+        if (frame >= wanted) came();
+      };
+      /** Hands packets over and waits for what comes of the last of them. */
+      const feed = async (packets: readonly EncodedPacket[]): Promise<void> => {
+        const out = new Promise<void>((resolve) => {
+          came = resolve;
+        });
+        for (const packet of packets) decoder.decode(packet.toEncodedVideoChunk());
+        await Promise.race([out, rest(patienceMs)]);
       };
       try {
-        for (const packet of run) decoder.decode(packet.toEncodedVideoChunk());
-        await decoder.flush();
-        await shown;
-        if (shown === null) throw new Error(`Frame ${wanted} is not in the clip.`);
+        const after = run.findIndex((packet) => frameOf(packet.timestamp * 1e6) > wanted);
+        const upTo = after === -1 ? run.length : after;
+        await feed(run.slice(0, upTo));
+        for (const packet of run.slice(upTo)) {
+          if (shown && signal.aborted) break;
+          await feed([packet]);
+        }
+        // Whoever steps on does not wait for what is left.
+        if (!shown || !signal.aborted) await decoder.flush();
+        if (!shown) throw new Error(`Frame ${wanted} is not in the clip.`);
         // The nearest first: that is where the next step leads.
         others.sort((a, b) => Math.abs(b.frame - wanted) - Math.abs(a.frame - wanted));
         while (!signal.aborted) {
           const one = others.pop();
           if (one === undefined) break;
-          await picture(one.frame, one.decoded);
+          give(one.frame, pictureOf(one.decoded));
+          // Whoever draws or steps goes first.
+          await rest(0);
         }
       } finally {
         take = (frame) => frame.close();
