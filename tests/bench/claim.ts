@@ -23,7 +23,16 @@ const resources = {
     publicUrl: 'http://127.0.0.1',
     mailer: { send: away },
   },
-  blobs: { put: away, size: away, read: away, remove: away, localPath: away },
+  blobs: {
+    put: away,
+    size: away,
+    read: away,
+    remove: away,
+    localPath: away,
+    settle: away,
+    fetch: away,
+    release: away,
+  },
   log: { info: () => undefined, warn: () => undefined, error: () => undefined },
 };
 const membershipOf = (coach: number): string => bench.coachIds[coach % bench.coachIds.length] ?? '';
