@@ -73,6 +73,7 @@ export const reviewWords = {
   marksDone: 'All marks of the first pass are placed. You can still move any of them.',
   noPass: 'There is no first pass for this view and miss. Use the observations.',
   placeNext: 'Place',
+  placeAgain: 'Place again',
   placed: 'placed',
   notPlaced: 'not placed',
   removeMark: 'Take this mark away',

@@ -60,7 +60,8 @@ export function MarkList({ pass, marking, asking, size, frames, canWork }: Props
         <div className={styles.asked}>
           <p>
             <strong>
-              {reviewWords.placeNext}: {pointNames[target.point]}, {positionNames[target.position]}
+              {markAt(marks, target) === undefined ? reviewWords.placeNext : reviewWords.placeAgain}:{' '}
+              {pointNames[target.point]}, {positionNames[target.position]}
             </strong>
           </p>
           <p className="small">

@@ -6,7 +6,7 @@ import { useClip } from '../../../../../frames/use-clip.ts';
 import { useKept } from '../../../../../shell/use-kept.ts';
 import { pointNames, positionNames } from '../../../../../words/marks.ts';
 import { reviewWords } from '../../../../../words/review.ts';
-import { frameOfMoment } from '../_marking/marking.ts';
+import { frameOfMoment, markAt } from '../_marking/marking.ts';
 import type { ClipMarking } from '../_marking/use-marking.ts';
 import { FilmStrip } from '../_stage/film-strip.tsx';
 import { KeysSheet } from '../_stage/keys-sheet.tsx';
@@ -56,7 +56,7 @@ export function StageSide({ clip, marking, stage, asking, pass, canWork, onPutRi
   const asks =
     target === null || !canWork || open === null
       ? null
-      : `${reviewWords.placeNext} ${pointNames[target.point]}, ${positionNames[target.position]}`;
+      : `${markAt(marks, target) === undefined ? reviewWords.placeNext : reviewWords.placeAgain} ${pointNames[target.point]}, ${positionNames[target.position]}`;
   const fullScreen = () => {
     if (document.fullscreenElement === null) whole.current?.requestFullscreen().catch(() => undefined);
     else document.exitFullscreen().catch(() => undefined);
