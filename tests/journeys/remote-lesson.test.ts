@@ -165,6 +165,11 @@ describe('a remote lesson', () => {
     expect(await atDesk.getByLabel('Drill').inputValue()).not.toBe('');
     expect((await atDesk.getByLabel('Words to the student').inputValue()).length).toBeGreaterThan(40);
     await atDesk.getByRole('button', { name: 'Send the reply' }).click();
+    await atDesk.getByRole('button', { name: 'Take it back' }).click();
+    await atDesk.getByRole('button', { name: 'Send the reply' }).click();
+    await atDesk.getByRole('button', { name: 'Take it back' }).waitFor();
+    // The half minute for second thoughts goes by.
+    await moveClock(home, 60_000);
     await atDesk.getByText('This swing has been answered.').first().waitFor();
   });
 

@@ -31,6 +31,13 @@ describe('the verdict on a programme', () => {
     });
   });
 
+  it('takes clear balls where the measurement shows no change', () => {
+    expect(ask({ mm: 0, fault: 8 }, { mm: 5, fault: 1 })).toMatchObject({ verdict: 'better', by: 'tally' });
+    expect(ask({ mm: 0, fault: 6 }, { mm: 5, fault: 4 })).toMatchObject({
+      ...{ verdict: 'no-clear-change', by: 'measurement' },
+    });
+  });
+
   it('without a measurement asks for more than ten balls usually tell', () => {
     expect(ask({ fault: 6 }, { fault: 4 }).verdict).toBe('no-clear-change');
     expect(ask({ fault: 8 }, { fault: 1 })).toMatchObject({ verdict: 'better', by: 'tally' });

@@ -56,7 +56,7 @@ const measuredVerdict = (question: ProgrammeQuestion) => {
 };
 
 /**
- * Whether a programme works: by its pre-named measurement where both swings have it, else by the balls. The opposite miss
+ * Whether a programme works: by its pre-named measurement where that shows a change, else by the balls. The opposite miss
  * growing for sure, while the measurement or the fault moves the right way, is over-correcting: a sign that it works.
  *
  * @throws RangeError on counts that are none, or a negative spread
@@ -68,13 +68,15 @@ export const programmeVerdict = (question: ProgrammeQuestion): ProgrammeVerdict 
   const fault = changed(before.tally, after.tally, 'fault');
   const opposite = changed(before.tally, after.tally, 'opposite');
   const fewer = fault !== null && fault.high < 0;
-  const rightWay =
-    measured === null ? fewer : measured.verdict === 'better' || measured.verdict === 'over-correcting';
+  const more = fault !== null && fault.low > 0;
+  const told = measured !== null && measured.verdict !== 'no-clear-change' ? measured.verdict : null;
+  const rightWay = told === null ? fewer : told !== 'worse';
   const shown = { change: measured?.change ?? null, fault, opposite };
   if (rightWay && opposite !== null && opposite.low > 0) {
     return { verdict: 'over-correcting', by: 'tally', ...shown };
   }
-  if (measured !== null) return { verdict: measured.verdict, by: 'measurement', ...shown };
-  const more = fault !== null && fault.low > 0;
-  return { verdict: fewer ? 'better' : more ? 'worse' : 'no-clear-change', by: 'tally', ...shown };
+  if (told !== null) return { verdict: told, by: 'measurement', ...shown };
+  // One swing measured on each side shows large changes only: where it shows none, clear balls still count.
+  if (fewer || more) return { verdict: fewer ? 'better' : 'worse', by: 'tally', ...shown };
+  return { verdict: 'no-clear-change', by: measured === null ? 'tally' : 'measurement', ...shown };
 };
