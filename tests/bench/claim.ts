@@ -55,17 +55,28 @@ const press = async (coach: number, counts: boolean): Promise<void> => {
   if (counts) took.push(performance.now() - begun);
   if (row !== null) taken.push(row.id);
 };
+/** Coaches answer what they took a round ago: each holds one row or two, as they would. */
+let answered = 0;
+const answerUntil = async (end: number): Promise<void> => {
+  const done = taken.slice(answered, Math.max(answered, end));
+  answered += done.length;
+  await bench.plain.query(
+    `UPDATE submission SET status = 'answered', answered_at = now() WHERE academy_id = $1 AND id = ANY ($2)`,
+    [bench.big, done],
+  );
+};
 let passedOver = 0;
 let claimedRows = 0;
 try {
   for (let round = -warmUps; round < rounds; round += 1) {
     await Promise.all(Array.from({ length: coaches }, (_, coach) => press(coach, round >= 0)));
+    await answerUntil(taken.length - coaches);
   }
   const { rows } = await bench.plain.query<{ claimed: number; over: number }>(
     `WITH last AS (SELECT max(priority_key) AS key FROM submission WHERE id = ANY ($2))
      SELECT count(*) FILTER (WHERE id = ANY ($2) AND claimed_by IS NOT NULL)::int AS claimed,
-       count(*) FILTER (WHERE claimed_by IS NULL AND priority_key < last.key)::int AS over
-     FROM submission, last WHERE academy_id = $1 AND status = 'waiting'`,
+       count(*) FILTER (WHERE status = 'waiting' AND claimed_by IS NULL AND priority_key < last.key)::int AS over
+     FROM submission, last WHERE academy_id = $1`,
     [bench.big, taken],
   );
   claimedRows = rows[0]?.claimed ?? 0;
