@@ -30,7 +30,8 @@ export const sharesOver = (draw: Draw, of: { miss: Miss; course: Course; swings:
     const worked = swing * step;
     if (course === 'better') return { [miss]: within(first - worked), [opposite[miss]]: within(other) };
     if (course === 'worse') {
-      return { [miss]: within(first + swing * 0.14), [opposite[miss]]: within(other / 2) };
+      // A good day after the first reply, and then the old miss comes back with a vengeance.
+      return { [miss]: swing === 0 ? within(first) : swing % 2 === 1 ? 0.06 : 0.95 };
     }
     if (course === 'over-correcting') {
       return {
