@@ -53,7 +53,8 @@ export function PutRight({ submission, clipId, open, setOpen, canWork, onSubmiss
         }
       })
       .then((done) => done !== null && onSubmission(done.answer));
-  const rest = !canWork || sending.busy;
+  // Not while it is stored: the list would lose the keyboard.
+  const rest = !canWork;
   return (
     <dialog
       ref={dialog}

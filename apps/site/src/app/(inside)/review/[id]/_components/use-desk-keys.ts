@@ -18,9 +18,11 @@ const ownEnter = (target: EventTarget | null): boolean =>
   target.closest('button, a, summary') !== null &&
   target.closest('[data-stage]') === null;
 
-/** Keys of the desk. The sheet opens also while they are switched off; undo has the keys of every program too. */
+/** Keys of the desk; undo has the keys of every program too. */
 export const useDeskKeys = ({ acts, play, active, onSheet, onPutRight }: Given): void => {
   useKeys((event) => {
+    // What lies over the desk has the keys, wherever the focus is.
+    if (document.querySelector('dialog[open]') !== null) return false;
     if (event.key === '?') onSheet();
     else if (event.key === 'e' && !event.altKey) onPutRight();
     else if (event.key === 'Enter' && (ownEnter(event.target) || !acts.aiming)) return false;
