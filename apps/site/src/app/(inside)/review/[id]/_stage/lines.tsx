@@ -15,29 +15,21 @@ const ruled = ({ x1, y1, x2, y2 }: OverlayLine, tick: number): string => {
   return `M${x1} ${y1}L${x2} ${y2}${end(x1, y1)}${end(x2, y2)}`;
 };
 
-/** Named below, where the player does not stand behind the words. */
-const atFoot = new Set<LineKind>(['ankle-middle', 'toe-line']);
+/** Those whose name stands clear of the marks; the others are known by their strokes. */
+const named = new Set<LineKind>(['ball-line', 'seat-line']);
 
-/** Ruled lines with a tick at each end, as on a drawing board; the upright ones are named where they end. */
+/** Ruled lines with a tick at each end, as on a drawing board; with its name where that is clear of the player. */
 export function Lines({ lines, tick }: Props) {
-  const named = new Set<LineKind>();
   return (
     <g className={styles.lines}>
       {lines.map((line) => {
         const path = ruled(line, tick * 0.5);
-        const first = !named.has(line.kind) && line.kind !== 'hips' && line.kind !== 'shaft';
-        named.add(line.kind);
         return (
           <g key={`${line.kind} ${line.x1} ${line.y1} ${line.x2} ${line.y2}`} data-line={line.kind}>
             <path d={path} className={styles.under} />
             <path d={path} className={styles.line} data-kind={line.kind} />
-            {first && (
-              <text
-                x={line.x2}
-                y={atFoot.has(line.kind) ? line.y1 + tick * 1.7 : line.y2 - tick * 0.5}
-                textAnchor="middle"
-                fontSize={tick * 1.05}
-              >
+            {named.has(line.kind) && (
+              <text x={line.x2} y={line.y2 - tick * 0.5} textAnchor="middle" fontSize={tick * 1.05}>
                 {lineNames[line.kind]}
               </text>
             )}
