@@ -40,10 +40,12 @@ const selectOf = ({ fault, free }: Pick<PlainQuery, 'fault' | 'free'>): string =
   LEFT JOIN membership h ON h.academy_id = $1 AND h.id = w.claimed_by AND w.claim_expires_at > $3
   LEFT JOIN membership b ON b.academy_id = $1 AND b.id = w.handed_by AND h.id IS NOT NULL
   LEFT JOIN LATERAL (
-    SELECT (array_agg(k.view ORDER BY k.created_at, k.id))[1] AS view,
-      (array_agg(k.swing_length ORDER BY k.created_at, k.id))[1] AS swing_length,
-      (array_agg(k.id ORDER BY k.created_at, k.id) FILTER (WHERE k.status = 'ready'))[1] AS poster
+    SELECT k.view, k.swing_length, CASE WHEN k.status = 'ready' THEN k.id ELSE (
+        SELECT o.id FROM clip o
+        WHERE o.academy_id = $1 AND o.submission_id = w.id AND o.status = 'ready'
+        ORDER BY o.created_at, o.id LIMIT 1) END AS poster
     FROM clip k WHERE k.academy_id = $1 AND k.submission_id = w.id
+    ORDER BY k.created_at, k.id LIMIT 1
   ) c ON true
   LEFT JOIN LATERAL (
     SELECT r.id, r.cause, r.drill_id, r.rung, r.status, (SELECT e.verdict FROM practice_entry e
