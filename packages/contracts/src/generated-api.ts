@@ -2106,6 +2106,15 @@ export interface components {
                 /** Format: date-time */
                 latest: string;
             } | null;
+            means: {
+                usualMiss: ("fat" | "thin" | "topped" | "heel" | "toe" | "shank" | "sky") | null;
+                daysPerWeek: number | null;
+                minutesPerDay: number | null;
+                place: ("mat" | "grass" | "home") | null;
+                goal: string | null;
+                body: string | null;
+                bodyAgreed: boolean;
+            };
             standings: {
                 from: ("invited" | "trial" | "lapsed" | "paid" | "paused" | "left") | null;
                 /** @enum {string} */

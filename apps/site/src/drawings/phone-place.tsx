@@ -1,4 +1,5 @@
 import { sendWords } from '../words/send.ts';
+import { KeepClear } from './keep-clear.tsx';
 import styles from './phone-place.module.css';
 
 type Props = { view: 'face-on' | 'down-the-line'; hand: 'right' | 'left' };
@@ -25,7 +26,7 @@ export function PhonePlace({ view, hand }: Props) {
     <svg
       role="img"
       aria-label={faceOn ? sendWords.drawingFaceOn : sendWords.drawingBehind}
-      viewBox={faceOn ? '-170 -136 340 226' : '-170 -56 340 146'}
+      viewBox={faceOn ? '-170 -136 340 226' : '-170 -60 340 146'}
       className={styles.plan}
     >
       <path d={`M${-towards * 150} 0H${towards * 150}`} className={styles.line} />
@@ -55,13 +56,18 @@ export function PhonePlace({ view, hand }: Props) {
         {sendWords.phoneLabel}
       </text>
       <text
-        x={faceOn ? 40 : -towards * 64}
-        y={faceOn ? -50 : 34}
-        textAnchor={faceOn ? 'start' : 'middle'}
+        x={faceOn ? towards * 34 : -towards * 76}
+        y={faceOn ? -58 : 62}
+        textAnchor={faceOn ? (towards < 0 ? 'end' : 'start') : 'middle'}
         className={styles.soft}
       >
         {sendWords.fourSteps}
       </text>
+      {faceOn ? (
+        <KeepClear x={towards < 0 ? 60 : -150} y={-56} width={90} height={36} labelled />
+      ) : (
+        <KeepClear x={-60} y={-34} width={120} height={24} labelled />
+      )}
     </svg>
   );
 }

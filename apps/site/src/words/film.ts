@@ -16,6 +16,7 @@ export const filmWords = {
     'Seen from the side: the phone stands upright on a stand, as high as your hands when you address the ball, about one metre.',
   handHeight: 'as high as your hands',
   steps: 'four steps',
+  nobody: 'nobody here',
   side: { 'face-on': 'Opposite your chest', 'down-the-line': 'Behind you' } satisfies Record<View, string>,
   sideOf: (fileName: string) => `Where the phone stood for “${fileName}”`,
   behindAlso: 'From behind instead, or as well',

@@ -7,9 +7,9 @@ export const sendWords = {
   kept: 'Everything you enter is kept on this device until it is sent.',
 
   drawingFaceOn:
-    'Seen from above: the phone stands opposite your chest, four big steps from the ball, square to the target line.',
+    'Seen from above: the phone stands opposite your chest, four big steps from the ball, square to the target line; beside it, on the ball side, stands nobody.',
   drawingBehind:
-    'Seen from above: the phone stands behind your hands on a line beside the target line, four big steps away.',
+    'Seen from above: the phone stands behind your hands on a line beside the target line, four big steps away; nobody stands on the ball side.',
   target: 'target',
   you: 'you',
   phoneLabel: 'phone',

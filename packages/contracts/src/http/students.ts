@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { operation } from '../operation.ts';
 import { AgeGroup, Cursor, Hand, Id, Instant, LocalDate, Standing } from '../words.ts';
+import { PracticeMeans } from './means.ts';
 import { Progress } from './practice.ts';
 import { idParam } from './submissions.ts';
 
@@ -35,6 +36,8 @@ export const StudentRow = z.object({
 });
 export const StudentDetail = StudentRow.extend({
   progress: Progress.nullable(),
+  /** As the student told them; the note about the body is given to coaches only. */
+  means: PracticeMeans,
   standings: z.array(
     z.object({ from: Standing.nullable(), to: Standing, reason: z.string(), by: z.string(), at: Instant }),
   ),

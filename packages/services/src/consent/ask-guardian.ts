@@ -22,7 +22,7 @@ export const requireOther = (guardianEmail: string, studentEmail: string): void 
  * Asks the guardian of a junior for consent by letter. Where consent stands already nothing is sent.
  * @throws ProblemError bad-request, too-many-tries
  */
-export const askGuardian = ({ ctx, input }: Call<'askGuardian'>): Promise<Reply<'askGuardian'>> => {
+export const askGuardian = async ({ ctx, input }: Call<'askGuardian'>): Promise<Reply<'askGuardian'>> => {
   const { studentId } = requireStudent(ctx);
   return inTransaction(ctx, async (tx) => {
     const { academyId } = ctx;

@@ -5,7 +5,9 @@ import type { Call, Reply } from '../operation-types.ts';
 import { guardianState } from './guardian-state.ts';
 
 /** Where the consent of the student's guardian stands. */
-export const readGuardian = ({ ctx }: Pick<Call<'readGuardian'>, 'ctx'>): Promise<Reply<'readGuardian'>> => {
+export const readGuardian = async ({
+  ctx,
+}: Pick<Call<'readGuardian'>, 'ctx'>): Promise<Reply<'readGuardian'>> => {
   const { studentId } = requireStudent(ctx);
   return inTransaction(ctx, async (tx) => {
     const student = await tx.student.findUnique({

@@ -5,7 +5,7 @@ import type { Call, Reply } from '../operation-types.ts';
 import { meansOf } from './means-of.ts';
 
 /** What the student told about time, place, goal and body. */
-export const readMeans = ({ ctx }: Pick<Call<'readMeans'>, 'ctx'>): Promise<Reply<'readMeans'>> => {
+export const readMeans = async ({ ctx }: Pick<Call<'readMeans'>, 'ctx'>): Promise<Reply<'readMeans'>> => {
   const { studentId } = requireStudent(ctx);
   return inTransaction(ctx, async (tx) => {
     const row = await tx.student.findUnique({

@@ -13,7 +13,7 @@ const empty = (text: string | null): string | null => (text === null || text ===
  * gone with it. The audit says which were told, never what.
  * @throws ProblemError bad-request for a body note without its permission
  */
-export const saveMeans = ({ ctx, input }: Call<'saveMeans'>): Promise<Reply<'saveMeans'>> => {
+export const saveMeans = async ({ ctx, input }: Call<'saveMeans'>): Promise<Reply<'saveMeans'>> => {
   const { studentId } = requireStudent(ctx);
   const { body, bodyAgreed, goal, ...plain } = input;
   if (empty(body) !== null && !bodyAgreed) {

@@ -11,7 +11,7 @@ const saidNothing = ({ usualMiss, daysPerWeek, minutesPerDay, place, goal, body 
   [usualMiss, daysPerWeek, minutesPerDay, place, goal, body].every((one) => one === null);
 
 /** What a new student has to practise with, asked once, while the first video goes up. Nothing of it is needed to send. */
-export function MeansBlock() {
+export function MeansBlock({ studentId }: { studentId: string }) {
   const [means, setMeans] = useState<Means | null>(null);
   const [saved, setSaved] = useState(false);
   useEffect(() => {
@@ -30,7 +30,7 @@ export function MeansBlock() {
     <section className="stack ruled" aria-labelledby="means-title">
       <h2 id="means-title">{meansWords.title}</h2>
       <p>{meansWords.lead}</p>
-      <MeansForm first={means} onSaved={() => setSaved(true)} />
+      <MeansForm studentId={studentId} first={means} onSaved={() => setSaved(true)} />
     </section>
   );
 }

@@ -1,6 +1,5 @@
 'use client';
 import { answerOf, type Body, type Reply } from '@ballfirst/contracts/client';
-import { useState } from 'react';
 import { api } from '../../../../http/browser-api.ts';
 import { useSending } from '../../../../http/use-sending.ts';
 import { RadioRow } from '../../../../shell/radio-row.tsx';
@@ -8,6 +7,7 @@ import { SelectField } from '../../../../shell/select-field.tsx';
 import { TroubleNote } from '../../../../shell/trouble-note.tsx';
 import { meansWords } from '../../../../words/means.ts';
 import { outcomeForStudent } from '../../../../words/names.ts';
+import { useKeptDraft } from './use-kept-draft.ts';
 
 type Means = Body<'saveMeans'>;
 
@@ -15,14 +15,19 @@ const days = ['unsaid', '1', '2', '3', '4', '5', '6', '7'] as const;
 const minutes = ['unsaid', '10', '15', '20', '30', '45', '60', '90'] as const;
 const numberOf = (said: string): number | null => (said === 'unsaid' ? null : Number(said));
 
-/** Time, place, goal and body, each of which may be left out. */
-export function MeansForm({ first, onSaved }: { first: Reply<'readMeans'>; onSaved: () => void }) {
-  const [means, setMeans] = useState<Means>(first);
+type Props = { studentId: string; first: Reply<'readMeans'>; onSaved: () => void };
+
+/** Time, place, goal and body, each of which may be left out; kept on the device until it is saved. */
+export function MeansForm({ studentId, first, onSaved }: Props) {
+  const { draft, change, forget } = useKeptDraft<Means>(`ballfirst.means.${studentId}`, first);
   const sending = useSending();
-  const set = (next: Partial<Means>) => setMeans((now) => ({ ...now, ...next }));
+  const means = draft ?? first;
+  const set = (next: Partial<Means>) => change((now) => ({ ...now, ...next }));
   const save = async () => {
     const done = await sending.run(() => answerOf(api.PUT('/api/me/practice-means', { body: means })));
-    if (done !== null) onSaved();
+    if (done === null) return;
+    forget();
+    onSaved();
   };
   return (
     <div className="stack">

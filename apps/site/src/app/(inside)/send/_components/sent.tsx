@@ -71,7 +71,7 @@ export function Sent({ submissionId, first, slots, onAnother }: Props) {
       {submission !== null && correctable.has(submission.status) && (
         <CorrectBlock submission={submission} onSaved={setSubmission} onStale={renew} />
       )}
-      <MeansBlock />
+      {submission !== null && <MeansBlock studentId={submission.student.id} />}
     </main>
   );
 }

@@ -6,6 +6,7 @@ import { ProgressNote } from '../../../../../drill-card/progress-note.tsx';
 import { progressWords } from '../../../../../words/progress.ts';
 import { studentWords } from '../../../../../words/students.ts';
 import { Facts } from './facts.tsx';
+import { Means } from './means.tsx';
 import { StandingForm } from './standing-form.tsx';
 import { Standings } from './standings.tsx';
 import styles from './student.module.css';
@@ -33,6 +34,7 @@ export function Student({ first, swings, mayChange }: Props) {
         <p className="soft">{student.email}</p>
       </div>
       <Facts student={student} />
+      <Means means={student.means} />
       {student.progress !== null && (
         <ProgressNote progress={student.progress} title={progressWords.coachTitle} />
       )}
