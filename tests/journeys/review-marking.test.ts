@@ -92,7 +92,7 @@ describe('marking a swing', () => {
       const crosses = button.parentElement?.querySelectorAll<SVGPathElement>(
         'svg[role=img] g[data-mark] path',
       );
-      const box = [...(crosses ?? [])].at(-1)?.getBBox();
+      const box = crosses?.item(crosses.length - 1)?.getBBox();
       if (box === undefined) throw new Error('Nothing is aimed at.');
       return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
     });
