@@ -2,7 +2,8 @@ import createFetchClient, { type Client } from 'openapi-fetch';
 import type { z } from 'zod';
 import type { paths } from './generated-api.ts';
 import type { OperationId, operations } from './http/operations.ts';
-import { Problem, ProblemError } from './problems.ts';
+import { type Problem, ProblemError } from './problems.ts';
+import { readProblem } from './read-problem.ts';
 
 export type ApiClient = Client<paths>;
 
@@ -42,8 +43,8 @@ export class AnsweredProblem extends ProblemError {
 }
 
 const problemOf = (body: unknown, response: Response): Problem => {
-  const parsed = Problem.safeParse(body);
-  if (parsed.success) return parsed.data;
+  const known = readProblem(body);
+  if (known !== null) return known;
   const code = response.status >= 502 && response.status <= 504 ? 'busy' : 'unexpected';
   const requestId = response.headers.get('x-request-id') ?? '';
   const { message } = new ProblemError(code);

@@ -1,5 +1,3 @@
-import { z } from 'zod';
-
 /**
  * The closed set of things that can go wrong, each with its HTTP status and the sentence that says what to do next.
  * RFC 9457: `type` is `urn:ballfirst:<code>`.
@@ -64,18 +62,17 @@ export const problems = {
 export type ProblemCode = keyof typeof problems;
 export const problemCodes = Object.keys(problems) as [ProblemCode, ...ProblemCode[]];
 
-/** The body of every error answer (RFC 9457, application/problem+json). */
-export const Problem = z.object({
-  type: z.string(),
-  title: z.string(),
-  status: z.number().int(),
-  code: z.enum(problemCodes),
-  detail: z.string(),
-  requestId: z.string(),
+/** The body of every error answer (RFC 9457, application/problem+json); its schema is in `problem-body.ts`. */
+export type Problem = {
+  type: string;
+  title: string;
+  status: number;
+  code: ProblemCode;
+  detail: string;
+  requestId: string;
   /** Which fields are wrong, in words. */
-  fields: z.array(z.object({ path: z.string(), message: z.string() })).optional(),
-});
-export type Problem = z.infer<typeof Problem>;
+  fields?: { path: string; message: string }[] | undefined;
+};
 
 /** Thrown by verbs; the door turns it into a problem answer. */
 export class ProblemError extends Error {

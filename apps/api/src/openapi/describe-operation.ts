@@ -1,5 +1,5 @@
 import type { Operation } from '@ballfirst/contracts/operation';
-import { Problem } from '@ballfirst/contracts/problems';
+import { Problem } from '@ballfirst/contracts/problem-body';
 import type { z } from 'zod';
 import type { JsonSchema, SchemaWriter } from './schema-writer.ts';
 

@@ -1,6 +1,6 @@
 import { operations } from '@ballfirst/contracts/http/operations';
 import type { Operation } from '@ballfirst/contracts/operation';
-import { Problem } from '@ballfirst/contracts/problems';
+import { Problem } from '@ballfirst/contracts/problem-body';
 import { describeOperation } from './describe-operation.ts';
 import { createSchemaWriter, type JsonSchema } from './schema-writer.ts';
 

@@ -14,7 +14,7 @@ import {
 } from '@ballfirst/contracts/http/review';
 import { MailRow, StudentDetail, StudentRow, TrialRow } from '@ballfirst/contracts/http/students';
 import { Clip, Mark, NewSubmission, Observation, Submission } from '@ballfirst/contracts/http/submissions';
-import { Problem } from '@ballfirst/contracts/problems';
+import { Problem } from '@ballfirst/contracts/problem-body';
 import { Tally } from '@ballfirst/contracts/words';
 import { z } from 'zod';
 
