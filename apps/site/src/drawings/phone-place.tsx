@@ -26,7 +26,7 @@ export function PhonePlace({ view, hand }: Props) {
     <svg
       role="img"
       aria-label={faceOn ? sendWords.drawingFaceOn : sendWords.drawingBehind}
-      viewBox={faceOn ? '-170 -136 340 226' : '-170 -60 340 146'}
+      viewBox={faceOn ? '-170 -136 340 226' : '-170 -68 340 154'}
       className={styles.plan}
     >
       <path d={`M${-towards * 150} 0H${towards * 150}`} className={styles.line} />
@@ -66,7 +66,7 @@ export function PhonePlace({ view, hand }: Props) {
       {faceOn ? (
         <KeepClear x={towards < 0 ? 60 : -150} y={-56} width={90} height={36} labelled />
       ) : (
-        <KeepClear x={-60} y={-34} width={120} height={24} labelled />
+        <KeepClear x={-60} y={-44} width={120} height={18} labelled />
       )}
     </svg>
   );
