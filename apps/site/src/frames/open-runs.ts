@@ -55,6 +55,14 @@ export const openRuns = (config: VideoDecoderConfig): Runs => {
         else others.push({ frame, decoded });
         if (frame >= wanted) came();
       };
+      /** Makes the picture of the frame that came out last: in the end the way back, the nearest first. */
+      const handOver = (fits: (frame: number) => boolean): boolean => {
+        const one = others.at(-1);
+        if (one === undefined || !fits(one.frame)) return false;
+        others.pop();
+        give(one.frame, pictureOf(one.decoded));
+        return true;
+      };
       /** Hands packets over and waits for what comes of the last of them. */
       const feed = async (packets: readonly EncodedPacket[]): Promise<void> => {
         const out = new Promise<void>((resolve) => {
@@ -70,19 +78,13 @@ export const openRuns = (config: VideoDecoderConfig): Runs => {
         for (const packet of run.slice(upTo)) {
           if (shown && signal.aborted) break;
           await feed([packet]);
+          // The next step forward leads here, so this picture is made before the run goes on.
+          if (shown && !signal.aborted) handOver((frame) => frame > wanted);
         }
         // Whoever steps on does not wait for what is left.
         if (!shown || !signal.aborted) await decoder.flush();
         if (!shown) throw new Error(`Frame ${wanted} is not in the clip.`);
-        // The nearest first: that is where the next step leads.
-        others.sort((a, b) => Math.abs(b.frame - wanted) - Math.abs(a.frame - wanted));
-        while (!signal.aborted) {
-          const one = others.pop();
-          if (one === undefined) break;
-          give(one.frame, pictureOf(one.decoded));
-          // Whoever draws or steps goes first.
-          await rest(0);
-        }
+        while (!signal.aborted && handOver(() => true)) await rest(0);
       } finally {
         take = (frame) => frame.close();
         for (const { decoded } of others) decoded.close();

@@ -65,7 +65,7 @@ it('lets what is wanted now go before what can wait', async () => {
   expect(cache.ready(0)).toBeNull();
 });
 
-it('lets the oldest go and closes what it gave away', async () => {
+it('lets the farthest go and closes what it gave away', async () => {
   const from = source();
   const cache = cachePictures(from);
   for (let frame = 0; frame < 49; frame += 1) await cache.picture(frame);
@@ -74,6 +74,20 @@ it('lets the oldest go and closes what it gave away', async () => {
   cache.close();
   expect(from.log).toContain('close 48');
   await expect(cache.picture(99)).rejects.toThrow('closed');
+});
+
+it('keeps what comes next, however long ago it was decoded', async () => {
+  const from = source(10);
+  const cache = cachePictures(from);
+  for (let frame = 0; frame < 100; frame += 1) {
+    await cache.picture(frame);
+    cache.ahead(frame + 10);
+    // What is asked for in between comes after all that was asked for before.
+    await cache.later(500 + frame);
+  }
+  expect(from.log.filter((line) => /^decode \d\d?$/.test(line))).toEqual(
+    Array.from({ length: 10 }, (_, run) => `decode ${run * 10}`),
+  );
 });
 
 it('answers whoever waits when it is closed', async () => {

@@ -2,6 +2,8 @@ import type { FrameSource } from './frame-source.ts';
 
 /** Pictures kept for stepping to and fro. 720 x 1280 takes 3.7 MB a picture. */
 const most = 48;
+/** A rendition has a key frame so often: frames farther apart come from two runs. */
+const runFrames = 10;
 
 export type PictureCache = {
   readonly exact: boolean;
@@ -26,6 +28,8 @@ export const cachePictures = (source: FrameSource): PictureCache => {
   const urgent: Task[] = [];
   const idle: Task[] = [];
   let atWork: { task: Task; stop: AbortController } | null = null;
+  /** The frame that was looked at last: what lies farthest from it is let go first, never what comes next. */
+  let looked = 0;
   let closed = false;
 
   const give = (frame: number, picture: ImageBitmap) => {
@@ -37,9 +41,11 @@ export const cachePictures = (source: FrameSource): PictureCache => {
       else one.resolve(found);
     }
     waiting.delete(frame);
-    for (const [oldest, old] of kept) {
-      if (kept.size <= most) break;
-      kept.delete(oldest);
+    while (kept.size > most) {
+      const [far, old] = [...kept]
+        .filter(([other]) => other !== frame)
+        .reduce((a, b) => (Math.abs(b[0] - looked) > Math.abs(a[0] - looked) ? b : a));
+      kept.delete(far);
       old.close();
     }
   };
@@ -66,20 +72,19 @@ export const cachePictures = (source: FrameSource): PictureCache => {
   const add = (task: Task) => {
     if (task.urgent) urgent.push(task);
     else idle.push(task);
-    // What is left of a run whose own frame is out, or of one nobody waits for, gives way.
-    if (task.urgent && atWork !== null && !waiting.has(atWork.task.frame)) atWork.stop.abort();
+    // A run elsewhere gives way once its own frame is out; one that is about to give this frame goes on.
+    if (task.urgent && atWork !== null && !waiting.has(atWork.task.frame)) {
+      if (atWork.task.alone || Math.abs(atWork.task.frame - task.frame) >= runFrames) atWork.stop.abort();
+    }
     work();
   };
   const ready = (frame: number): ImageBitmap | null => {
-    const found = kept.get(frame);
-    if (found === undefined) return null;
-    kept.delete(frame);
-    kept.set(frame, found);
-    return found;
+    looked = frame;
+    return kept.get(frame) ?? null;
   };
   const ask = (frame: number, task: Omit<Task, 'frame'>): Promise<ImageBitmap> => {
-    const found = ready(frame);
-    if (found !== null) return Promise.resolve(found);
+    const found = task.urgent ? ready(frame) : kept.get(frame);
+    if (found) return Promise.resolve(found);
     if (closed) return Promise.reject(new Error('The clip was closed.'));
     return new Promise((resolve, reject) => {
       waiting.set(frame, [...(waiting.get(frame) ?? []), { resolve, reject }]);
