@@ -40,12 +40,12 @@ async function fillAcademy(client: pg.Client, academy: string, submissions: numb
        INSERT INTO submission (academy_id, id, student_id, status, club, lie, tally, lead_fault, start_line, curve,
          typical, note, pain, pain_note, sent_at, answer_by, priority_key, head_start_hours, reasons, answered_at,
          version)
-       SELECT $1, uuidv7(), s.id, CASE WHEN i % 20 < 11 THEN 'waiting' ELSE 'answered' END, '8-iron', 'mat', ${tally},
+       SELECT $1, uuidv7(), s.id, CASE WHEN (i + i / $3::int) % 20 < 11 THEN 'waiting' ELSE 'answered' END, '8-iron', 'mat', ${tally},
          ${faults}, 'straight', 'none', 'usual', 'The ground comes first, most of all at the end of a bucket.', 'none',
          '', now(), now() + i * interval '1 second', now() + (i * 7919 % $2::int) * interval '1 second', 6,
          jsonb_build_array(jsonb_build_object('kind', 'fault', 'fault', 'fat', 'probability', 0.93,
            'headStartHours', 7.4), jsonb_build_object('kind', 'promise', 'answerBy', '2026-03-10T09:00:00.000Z')),
-         CASE WHEN i % 20 < 11 THEN NULL ELSE now() END, 1
+         CASE WHEN (i + i / $3::int) % 20 < 11 THEN NULL ELSE now() END, 1
        FROM generate_series(1, $2::int) i JOIN student s ON s.at = i % $3::int
        RETURNING id, student_id)
      INSERT INTO clip (academy_id, id, student_id, submission_id, file_name, view, swing_length, status, length_bytes,
