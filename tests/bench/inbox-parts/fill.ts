@@ -6,9 +6,13 @@ const tally = `jsonb_build_object('balls', 10, 'solid', 4, 'fat', 6, 'thin', 0, 
   'shank', 0, 'sky', 0, 'counted', true)`;
 const faults = `(ARRAY['fat', 'thin', 'topped', 'shank', 'heel', 'toe', 'sky'])[1 + i % 7]`;
 
-/** One academy with so many submissions of a fiftieth as many students, 55 of 100 waiting, each with a clip. */
-async function fillAcademy(client: pg.Client, academy: string, submissions: number): Promise<string[]> {
-  const students = Math.max(10, Math.floor(submissions / 50));
+/** One academy with so many submissions of so many students, 55 of 100 waiting, each with a clip. */
+async function fillAcademy(
+  client: pg.Client,
+  academy: string,
+  submissions: number,
+  students: number,
+): Promise<string[]> {
   const ask = (text: string, values: readonly unknown[]) => client.query(text, [...values]);
   await ask(
     `INSERT INTO academy (id, slug, name, zone, working_hours, promise_hours, trial_days, trial_starts, price_words,
@@ -79,16 +83,17 @@ async function fillAcademy(client: pg.Client, academy: string, submissions: numb
 }
 
 /**
- * The academy that is measured, one with a tenth of its rows, and 200 small ones beside them. Written as superuser, without
+ * The academy that is measured, one with a tenth of its submissions by as many students, and 200 small ones beside them. Written as superuser, without
  * triggers: what is measured is reading.
  */
 export async function fill(client: pg.Client, submissions: number): Promise<Filled> {
   await client.query(`SET session_replication_role = replica`);
   const { rows } = await client.query<{ id: string }>('SELECT uuidv7() AS id FROM generate_series(1, 202)');
   const [big = '', small = '', ...beside] = rows.map(({ id }) => id);
-  const coachIds = await fillAcademy(client, big, submissions);
-  await fillAcademy(client, small, submissions / 10);
-  for (const id of beside) await fillAcademy(client, id, submissions / 2000);
+  const students = submissions / 50;
+  const coachIds = await fillAcademy(client, big, submissions, students);
+  await fillAcademy(client, small, submissions / 10, students);
+  for (const id of beside) await fillAcademy(client, id, submissions / 2000, 10);
   await client.query(`SET session_replication_role = origin`);
   await client.query('VACUUM ANALYZE');
   return { big, small, coachIds };
