@@ -46,7 +46,7 @@ async function fillAcademy(
          version)
        SELECT $1, uuidv7(), s.id, CASE WHEN (i + i / $3::int) % 20 < 11 THEN 'waiting' ELSE 'answered' END, '8-iron', 'mat', ${tally},
          ${faults}, 'straight', 'none', 'usual', 'The ground comes first, most of all at the end of a bucket.', 'none',
-         '', now(), now() + i * interval '1 second', now() + (i * 7919 % $2::int) * interval '1 second', 6,
+         '', now(), now() + i * interval '1 second', now() + (i::bigint * 7919 % $2::int) * interval '1 second', 6,
          jsonb_build_array(jsonb_build_object('kind', 'fault', 'fault', 'fat', 'probability', 0.93,
            'headStartHours', 7.4), jsonb_build_object('kind', 'promise', 'answerBy', '2026-03-10T09:00:00.000Z')),
          CASE WHEN (i + i / $3::int) % 20 < 11 THEN NULL ELSE now() END, 1
