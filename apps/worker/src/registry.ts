@@ -2,6 +2,7 @@ import type { EventKind } from '@ballfirst/contracts/events';
 import type { Job } from './job.ts';
 import { countCorrected } from './jobs/count-corrected.ts';
 import { endTrials } from './jobs/end-trials.ts';
+import { eraseClips } from './jobs/erase-clips.ts';
 import { expireUploads } from './jobs/expire-uploads.ts';
 import { finishReplies } from './jobs/finish-replies.ts';
 import { lapseClaims } from './jobs/lapse-claims.ts';
@@ -66,6 +67,7 @@ export const ticks: readonly Job[] = [
   endTrials,
   raiseTrialEndings,
   lapseClaims,
+  eraseClips,
   sealAudit,
   reconcileClips,
   expireUploads,

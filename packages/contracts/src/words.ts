@@ -25,7 +25,15 @@ export const SubmissionStatus = z.enum([
   'film-again',
   'withdrawn',
 ]);
-export const ClipStatus = z.enum(['uploading', 'uploaded', 'preparing', 'ready', 'refused', 'expired']);
+export const ClipStatus = z.enum([
+  'uploading',
+  'uploaded',
+  'preparing',
+  'ready',
+  'refused',
+  'expired',
+  'erased',
+]);
 export const Place = z.enum(['mat', 'grass', 'home']);
 export const SetUpTick = z.enum(['grip', 'handle', 'hips', 'ball']);
 export const Outcome = z.enum(outcomes);

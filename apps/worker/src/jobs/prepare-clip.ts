@@ -3,6 +3,7 @@ import path from 'node:path';
 import { PreparingCrashed, prepareInChild } from '@ballfirst/media/child';
 import type { PreparedClip } from '@ballfirst/media/prepare';
 import { beginPreparing } from '@ballfirst/services/clips/begin-preparing';
+import { eraseClip } from '@ballfirst/services/clips/erase-clip';
 import { finishPreparing, type Outcome } from '@ballfirst/services/clips/finish-preparing';
 import { framesKey, originalKey, posterKey, renditionKey } from '@ballfirst/services/clips/keys';
 import { reportPercent } from '@ballfirst/services/clips/report-percent';
@@ -31,6 +32,8 @@ export const prepareClip = eventJob({
       if (outcome === null) return;
       if (outcome.kind === 'ready') await keep(ctx, of, outFolder);
       const { done } = await finishPreparing({ ctx, input: { clipId, fence: begun.fence, outcome } });
+      // Consent may have been withdrawn while this was at work: then nothing that it made may stay.
+      if (!done) await eraseClip({ ctx, input: { clipId } });
       // The original carries the place where it was filmed: it goes as soon as it is not needed.
       if (done) await resources.blobs.remove(originalKey(of));
     } finally {
@@ -81,6 +84,7 @@ const outcomeOf = (prepared: PreparedClip): Outcome =>
         fps: prepared.fps,
         durationMs: prepared.durationMs,
         sha256: prepared.sha256,
+        suggestion: null,
       }
     : { kind: 'refused', refusal: prepared.code };
 

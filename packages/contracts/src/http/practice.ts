@@ -130,6 +130,10 @@ export const Progress = z.object({
   since: Instant,
   latest: Instant,
 });
+      /** A still picture of this frame with the marks in it; null until it is made. */
+      still: z.string().nullable(),
+      /** The picture in words. */
+      described: z.string(),
 export const Home = z.object({
   /** The one thing to do next. */
   next: z.object({

@@ -24,6 +24,29 @@ import {
   View,
 } from '../words.ts';
 
+/** Where to look first in a clip. `confidence`: certain enough to start there, worth a look, or one of several. */
+export const Suggestion = z.object({
+  /** The strike as the sound gives it, carried back to the ball; null where none was heard. */
+  impact: z
+    .object({
+      frame: z.number().int().min(0),
+      impactMs: z.number(),
+      /** Standard uncertainty of `impactMs`, in milliseconds. */
+      uMs: z.number(),
+      /** The same in whole frames, at least 1. */
+      uFrames: z.number().int().min(1),
+      confidence: z.enum(['likely', 'possible', 'unsure']),
+      /** How many other sounds like a strike there are. */
+      others: z.number().int().min(0),
+    })
+    .nullable(),
+  /** The frames between which the picture moves most. */
+  window: z.object({ first: z.number().int().min(0), last: z.number().int().min(0) }).nullable(),
+  /** Frames of the small pictures in `media.strip`, left to right; empty where there is none. */
+  strip: z.array(z.number().int().min(0)).max(24),
+});
+export type Suggestion = z.infer<typeof Suggestion>;
+
 export const Clip = z.object({
   id: Id,
   submissionId: Id.nullable(),
@@ -45,8 +68,17 @@ export const Clip = z.object({
       durationMs: z.number().int(),
     })
     .nullable(),
-  /** Addresses under /media, each checked on every request; null until ready. */
-  media: z.object({ rendition: z.string(), poster: z.string(), frameTimes: z.string() }).nullable(),
+  /** Addresses under /media, each checked on every request; null until ready. `strip`: null where none was made. */
+  media: z
+    .object({
+      rendition: z.string(),
+      poster: z.string(),
+      frameTimes: z.string(),
+      strip: z.string().nullable(),
+    })
+    .nullable(),
+  /** What the machine heard and saw: to look there first, never a fact. Null where it found nothing to say. */
+  suggestion: Suggestion.nullable(),
   createdAt: Instant,
 });
 export type Clip = z.infer<typeof Clip>;

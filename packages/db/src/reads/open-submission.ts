@@ -63,6 +63,7 @@ export type OpenSubmission = {
     fps: number | null;
     durationMs: number | null;
     marksVersion: number;
+    suggestion: unknown;
     marks: { position: string; point: string; frame: number; x: number; y: number; source: string }[];
     observations: { key: string; answer: 'yes' | 'no' | 'cannot-tell' }[];
   }[];

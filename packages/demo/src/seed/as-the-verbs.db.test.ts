@@ -101,7 +101,7 @@ const outcomeOf = (clip: ReturnType<typeof clipRows>['clip']): Outcome => {
   if (clip.refusal) return { kind: 'refused', refusal: clip.refusal };
   const { widthPx, heightPx, frames, fps, durationMs, sha256 } = clip;
   if (!widthPx || !heightPx || !frames || !fps || !durationMs || !sha256) throw new Error('No picture.');
-  return { kind: 'ready', widthPx, heightPx, frames, fps, durationMs, sha256 };
+  return { kind: 'ready', widthPx, heightPx, frames, fps, durationMs, sha256, suggestion: null };
 };
 
 const rowsOfClip = (past: Past, id: string) =>

@@ -1,3 +1,4 @@
+import { Suggestion } from '@ballfirst/contracts/http/submissions';
 import { ClipStatus, SwingLength, View } from '@ballfirst/contracts/words';
 import type { Reply } from '../operation-types.ts';
 import { mediaPath } from './keys.ts';
@@ -19,6 +20,7 @@ export type ClipParts = {
   readonly frames: number | null;
   readonly fps: number | null;
   readonly durationMs: number | null;
+  readonly suggestion: unknown;
   readonly createdAt: Date | string;
 };
 
@@ -30,8 +32,11 @@ const pictureOf = (row: ClipParts): Reply<'readClip'>['picture'] => {
   return { widthPx, heightPx, frames, fps, durationMs };
 };
 
+const suggestionOf = (row: ClipParts): Suggestion | null =>
+  row.status === 'ready' ? Suggestion.nullable().parse(row.suggestion ?? null) : null;
+
 const refusalOf = (row: ClipParts): Reply<'readClip'>['refusal'] => {
-  const code = row.status === 'expired' ? 'expired' : row.refusal;
+  const code = row.status === 'expired' || row.status === 'erased' ? row.status : row.refusal;
   return code === null ? null : { code, words: refusalWords(code) };
 };
 
@@ -53,7 +58,9 @@ export const clipOf = (row: ClipParts): Reply<'readClip'> => ({
           rendition: mediaPath(row.id, 'rendition.mp4'),
           poster: mediaPath(row.id, 'poster.jpg'),
           frameTimes: mediaPath(row.id, 'frames.json'),
+          strip: (suggestionOf(row)?.strip.length ?? 0) > 0 ? mediaPath(row.id, 'strip.jpg') : null,
         }
       : null,
+  suggestion: suggestionOf(row),
   createdAt: new Date(row.createdAt).toISOString(),
 });

@@ -13,10 +13,11 @@ import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { addClip } from '../submissions/add-clip.ts';
 import { readSubmission } from '../submissions/read-submission.ts';
 import { beginPreparing } from './begin-preparing.ts';
+import { eraseClip } from './erase-clip.ts';
 import { expireClip } from './expire-clip.ts';
 import { finishClip } from './finish-clip.ts';
-import { finishPreparing } from './finish-preparing.ts';
-import { originalKey } from './keys.ts';
+import { finishPreparing, type Outcome } from './finish-preparing.ts';
+import { clipKeys, originalKey } from './keys.ts';
 import { noteArrived } from './note-arrived.ts';
 import { readClipForMedia } from './read-clip-for-media.ts';
 import { readUpload } from './read-upload.ts';
@@ -42,7 +43,12 @@ const ready = {
   fps: 120,
   durationMs: 2_000,
   sha256: 'ab'.repeat(32),
-} as const;
+  suggestion: {
+    impact: { frame: 120, impactMs: 1_000, uMs: 6, uFrames: 1, confidence: 'likely', others: 0 },
+    window: { first: 90, last: 150 },
+    strip: [90, 120, 150],
+  },
+} satisfies Outcome;
 const events = (academyId: string) =>
   withAcademy(test.db, academyId, async (tx) =>
     (await tx.outbox.findMany({ where: { academyId } })).map(({ kind }) => kind),
@@ -171,7 +177,10 @@ describe('preparing', () => {
     expect(await finishPreparing({ ctx: system, input: { ...now, outcome: ready } })).toEqual({
       done: false,
     });
-    expect((await readSubmission({ ctx, input: { id } })).status).toBe('waiting');
+    const sent = await readSubmission({ ctx, input: { id } });
+    expect(sent.status).toBe('waiting');
+    expect(sent.clips[0]?.suggestion).toEqual(ready.suggestion);
+    expect(sent.clips[0]?.media?.strip).toBe(`/media/clips/${clipId}/strip.jpg`);
     expect((await events(ctx.academyId)).filter((kind) => kind === 'clip.prepared')).toHaveLength(1);
     expect(await beginPreparing({ ctx: system, input: { clipId } })).toBeNull();
   });
@@ -226,5 +235,78 @@ describe('media', () => {
     await expect(
       readClipForMedia({ ctx: actingStudent(world, student), input: { ...input, clipId: raw.id } }),
     ).rejects.toMatchObject({ code: 'not-found' });
+  });
+});
+
+describe('a clip whose consent was withdrawn', () => {
+  const closed = async (given: Parameters<typeof createClip>[1] = {}) => {
+    const student = await createStudent(test.db);
+    const { academyId, id: studentId } = student;
+    const erasing = { status: 'erased', eraseAt: factoryNow, ...given };
+    const clip = await createClip(test.db, { academyId, studentId, ...erasing });
+    const of = { academyId, clipId: clip.id };
+    for (const key of clipKeys(of)) world.files.set(key, new Uint8Array(3));
+    const row = () =>
+      withAcademy(test.db, academyId, (tx) =>
+        tx.clip.findUniqueOrThrow({ where: { academyId_id: { academyId, id: clip.id } } }),
+      );
+    return { student, academyId, clip, row, system: world.contextOf(academyId), input: { clipId: clip.id } };
+  };
+  const audited = (academyId: string) =>
+    withAcademy(test.db, academyId, (tx) => tx.auditEntry.count({ where: { action: 'erase-clip' } }));
+
+  it('is closed for everybody, with words', async () => {
+    const { student, academyId, clip } = await closed();
+    const coach = await createMembership(test.db, { academyId });
+    const manager = await createMembership(test.db, { academyId, role: 'manager' });
+    const input = { clipId: clip.id, file: 'rendition.mp4' } as const;
+    for (const ctx of [
+      actingStudent(world, student),
+      actingStaff(world, coach),
+      actingStaff(world, manager),
+    ]) {
+      await expect(readClipForMedia({ ctx, input })).rejects.toMatchObject({
+        code: 'consent-missing',
+        message: expect.stringContaining('withdrawn'),
+      });
+    }
+    const stranger = await createMembership(test.db);
+    await expect(readClipForMedia({ ctx: actingStaff(world, stranger), input })).rejects.toMatchObject({
+      code: 'not-found',
+    });
+  });
+
+  it('loses every file once, however often it is done', async () => {
+    const { academyId, system, input, row } = await closed();
+    const ran = await Promise.all([1, 2, 3].map(() => eraseClip({ ctx: system, input })));
+    expect(ran.filter(({ erased }) => erased)).toHaveLength(1);
+    expect([...world.files.keys()]).toEqual([]);
+    expect(await row()).toMatchObject({ erasedAt: factoryNow, fileName: 'removed', sha256: null });
+    expect(await audited(academyId)).toBe(1);
+  });
+
+  it('is swept again while a process may still be writing', async () => {
+    const { academyId, system, input, row, clip } = await closed({ startedAt: factoryNow });
+    expect(await eraseClip({ ctx: system, input })).toEqual({ erased: false });
+    world.files.set(clipKeys({ academyId, clipId: clip.id })[1] ?? '', new Uint8Array(3));
+    world.now = new Date(factoryNow.getTime() + 10 * 60_000);
+    expect(await eraseClip({ ctx: system, input })).toEqual({ erased: true });
+    expect([...world.files.keys()]).toEqual([]);
+    expect((await row()).erasedAt).toEqual(world.now);
+  });
+
+  it('is not touched where consent stands, and takes nothing that preparing brings late', async () => {
+    const { system, input } = await closed({ status: 'ready', eraseAt: null });
+    expect(await eraseClip({ ctx: system, input })).toEqual({ erased: false });
+    expect(world.files.size).toBeGreaterThan(0);
+    const { clips, system: other, student } = await preparing(1);
+    const clipId = clips[0]?.id ?? '';
+    const begun = await beginPreparing({ ctx: other, input: { clipId } });
+    await withAcademy(test.db, student.academyId, (tx) =>
+      tx.clip.updateMany({ where: { id: clipId }, data: { status: 'erased', eraseAt: factoryNow } }),
+    );
+    const late = { clipId, fence: begun?.fence ?? 0, outcome: ready };
+    expect(await finishPreparing({ ctx: other, input: late })).toEqual({ done: false });
+    expect(await beginPreparing({ ctx: other, input: { clipId } })).toBeNull();
   });
 });

@@ -23,7 +23,7 @@ export const finishClip = async ({
   return inTransaction(ctx, async (tx) => {
     const row = await lockClip(tx, ctx, input.clipId);
     requireReader(ctx, row.studentId);
-    if (row.status === 'expired') throw new ProblemError('clip-not-yours');
+    if (row.status === 'expired' || row.status === 'erased') throw new ProblemError('clip-not-yours');
     if (row.status !== 'uploading') return clipOf(row);
     const { academyId } = ctx;
     const finished = await tx.clip.update({

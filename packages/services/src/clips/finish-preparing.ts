@@ -1,3 +1,5 @@
+import type { Suggestion } from '@ballfirst/contracts/http/submissions';
+import { Prisma } from '@ballfirst/db/generated/client';
 import { audit } from '../audit.ts';
 import { requireSystem } from '../authorise.ts';
 import type { Context } from '../context.ts';
@@ -15,12 +17,19 @@ export type Outcome =
       readonly fps: number;
       readonly durationMs: number;
       readonly sha256: string;
+      readonly suggestion: Suggestion | null;
     }
   | { readonly kind: 'refused'; readonly refusal: string };
 
+const foundBy = (outcome: Outcome): Prisma.ClipUpdateInput => {
+  if (outcome.kind === 'refused') return { status: outcome.kind, refusal: outcome.refusal };
+  const { kind, suggestion, ...picture } = outcome;
+  return { status: kind, percent: 100, ...picture, suggestion: suggestion ?? Prisma.DbNull };
+};
+
 /**
  * Last of three steps: writes what preparing brought, unless somebody began again since.
- * @returns done: false for an old fence; nothing was written then
+ * @returns done: false for an old fence or a clip erased meanwhile; nothing was written then
  */
 export const finishPreparing = async ({
   ctx,
@@ -34,11 +43,11 @@ export const finishPreparing = async ({
     const { academyId } = ctx;
     const row = await lockClip(tx, ctx, input.clipId);
     if (row.fence !== input.fence || row.status !== 'preparing') return { done: false };
-    const { kind, ...found } = input.outcome;
     await tx.clip.update({
       where: { academyId_id: { academyId, id: row.id } },
-      data: { status: kind, percent: kind === 'ready' ? 100 : row.percent, ...found },
+      data: foundBy(input.outcome),
     });
+    const { kind } = input.outcome;
     await audit(tx, ctx, { action: 'prepare-clip', subject: `clip:${row.id}`, detail: { outcome: kind } });
     if (row.submissionId !== null) await settleSubmission(tx, ctx, row.submissionId);
     await emit(tx, ctx, 'clip.prepared', { clipId: row.id });

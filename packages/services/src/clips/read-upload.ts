@@ -25,7 +25,7 @@ export const readUpload = async ({
   return inTransaction(ctx, async (tx) => {
     const row = await findClip(tx, ctx, input.clipId);
     const late = row.status === 'uploading' && row.expiresAt <= ctx.resources.clock.now();
-    if (row.status === 'expired' || late) throw new ProblemError('not-found');
+    if (row.status === 'expired' || row.status === 'erased' || late) throw new ProblemError('not-found');
     return {
       clipId: row.id,
       key: originalKey({ academyId: ctx.academyId, clipId: row.id }),

@@ -12,6 +12,7 @@ const refused: Readonly<Record<string, string>> = {
     'We cannot read this kind of video. Choose the most compatible kind in your camera settings.',
   too_long: 'This video is too long. Cut it to the one swing, from set-up to finish, and send that.',
   expired: 'This video never arrived in full. Choose the file again and keep the page open until it is sent.',
+  erased: 'This video was removed, because the guardian’s consent was withdrawn.',
 };
 
 /** Why a coach asks to film again. */

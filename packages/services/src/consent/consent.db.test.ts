@@ -1,3 +1,4 @@
+import { clipsToErase } from '@ballfirst/db/crossings/clips-to-erase';
 import { withAcademy } from '@ballfirst/db/with-academy';
 import { actingStaff, actingStudent } from '@ballfirst/testing/acting';
 import {
@@ -11,6 +12,7 @@ import {
 import { type SystemWorld, systemWorld } from '@ballfirst/testing/system-world';
 import { type TestDatabase, testDatabase } from '@ballfirst/testing/test-database';
 import { afterAll, beforeAll, beforeEach, expect, it } from 'vitest';
+import { readClipForMedia } from '../clips/read-clip-for-media.ts';
 import { startClip } from '../clips/start-clip.ts';
 import { consentText } from '../identity/consent-text.ts';
 import { tellGuardian } from '../mail/tell-guardian.ts';
@@ -116,6 +118,10 @@ it('is withdrawn by the link: nothing more is sent, what waits leaves the inbox'
   await giveConsent(byLink(academy, token, yes));
   const waiting = await createSubmission(test.db, { academyId, studentId: student.id });
   const answered = await createSubmission(test.db, { academyId, studentId: student.id, status: 'answered' });
+  const ofAnswered = { academyId, studentId: student.id, submissionId: answered.id };
+  const seen = await createClip(test.db, ofAnswered);
+  const peer = await createStudent(test.db, { academyId });
+  const ofPeer = await createClip(test.db, { academyId, studentId: peer.id });
   expect(await withdrawConsent(byLink(academy, token, {}))).toMatchObject({ state: 'withdrawn' });
   await expect(startClip({ ctx, input: file })).rejects.toMatchObject({ code: 'consent-missing' });
   const clip = await createClip(test.db, { academyId, studentId: student.id });
@@ -127,6 +133,17 @@ it('is withdrawn by the link: nothing more is sent, what waits leaves the inbox'
   );
   expect(states).toContainEqual({ id: waiting.id, status: 'withdrawn' });
   expect(states).toContainEqual({ id: answered.id, status: 'answered' });
+  const coach = actingStaff(world, await createMembership(test.db, { academyId }));
+  const read = (clipId: string) => readClipForMedia({ ctx: coach, input: { clipId, file: 'poster.jpg' } });
+  await expect(read(seen.id)).rejects.toMatchObject({ code: 'consent-missing' });
+  expect((await read(ofPeer.id)).type).toBe('image/jpeg');
+  const due = await clipsToErase(test.db, { now: factoryNow, limit: 100 });
+  expect(due).toContainEqual({ academyId, clipId: seen.id });
+  expect(due.map(({ clipId }) => clipId)).not.toContain(ofPeer.id);
+  const noted = await withAcademy(test.db, academyId, (tx) =>
+    tx.auditEntry.findFirstOrThrow({ where: { academyId, action: 'withdraw-consent' } }),
+  );
+  expect(noted.detail).toMatchObject({ swingsWithdrawn: 1, videosClosed: 1 });
   // The same guardian may change the mind again.
   expect(await giveConsent(byLink(academy, token, yes))).toMatchObject({ state: 'given' });
 });

@@ -95,6 +95,8 @@ describe('a reply', () => {
         caption: 'Here',
         rendition: `/media/clips/${clip.id}/rendition.mp4`,
         poster: `/media/clips/${clip.id}/poster.jpg`,
+        still: null,
+        described: 'Here. Marked: left ankle. Drawn in: ball line.',
         marks: [{ point: 'lead-ankle', name: 'left ankle', x: 10, y: 20 }],
         widthPx: 1080,
         heightPx: 1920,
