@@ -21,7 +21,7 @@ const may = {
     'db',
   ],
   edges: ['contracts', 'services'],
-  media: ['contracts', 'services'],
+  media: ['swing', 'contracts', 'services'],
   demo: ['numbers', 'calendar', 'library', 'contracts', 'db', 'services'],
   testing: ['contracts', 'db', 'services'],
 };
