@@ -68,6 +68,18 @@ export const oneOfEach = async (db: Database): Promise<string> => {
         ...{ byMembership: coach.id, version: 1, updatedAt: at },
       },
     });
+    await tx.modelSwing.create({
+      data: {
+        ...{ academyId, id: newId(), clipId, name: 'A model', permission: 'Allowed in writing.' },
+        ...{ permittedOn: at, byMembership: coach.id, keptAt: at },
+      },
+    });
+    await tx.talkThrough.create({
+      data: {
+        ...{ academyId, id: newId(), submissionId, clipId, kind: 'audio/webm', durationMs: 900 },
+        ...{ track: [], captions: [], ...by },
+      },
+    });
     const { id: replyId } = await tx.reply.findFirstOrThrow({ where: { academyId } });
     await tx.replyVersion.create({
       data: { academyId, id: newId(), replyId, words: 'Before.', byMembership: coach.id, at },

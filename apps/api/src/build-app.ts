@@ -12,6 +12,7 @@ import { originCheck } from './plugins/origin-check.ts';
 import { problemAnswers } from './plugins/problems.ts';
 import { securityHeaders } from './plugins/security-headers.ts';
 import { sessions } from './plugins/session.ts';
+import { compareRoutes } from './routes/compare.ts';
 import { identityRoutes } from './routes/identity.ts';
 import { inboxRoutes } from './routes/inbox.ts';
 import { libraryRoutes } from './routes/library.ts';
@@ -21,6 +22,7 @@ import { reviewRoutes } from './routes/review.ts';
 import { staffRoutes } from './routes/staff.ts';
 import { studentsRoutes } from './routes/students.ts';
 import { submissionsRoutes } from './routes/submissions.ts';
+import { talkThroughRoutes } from './routes/talk-through.ts';
 import { forwardToSite } from './site/forward.ts';
 import { uploadRoutes } from './uploads/routes.ts';
 import { type OpenUploadFile, openUploadFile } from './uploads/upload-file.ts';
@@ -42,6 +44,8 @@ const areas = [
   submissionsRoutes,
   remindersRoutes,
   reviewRoutes,
+  compareRoutes,
+  talkThroughRoutes,
   practiceRoutes,
   staffRoutes,
   studentsRoutes,

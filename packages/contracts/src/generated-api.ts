@@ -844,6 +844,118 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/submissions/{id}/comparable": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * What this swing can be compared with: earlier ones of the student, and the academy’s collection.
+         * @description For: coach, manager.
+         */
+        get: operations["listComparable"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/model-swings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The academy’s own collection of model swings, by name.
+         * @description For: coach, manager.
+         */
+        get: operations["listModelSwings"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/clips/{id}/model-swing": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Take a clip into the collection, with the permission of the player in words.
+         * @description For: manager.
+         */
+        post: operations["keepModelSwing"];
+        /**
+         * Take a clip out of the collection; what was allowed stays on record.
+         * @description For: manager.
+         */
+        delete: operations["endModelSwing"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/submissions/{id}/talk-through": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The talk-through that goes with the reply; null where there is none.
+         * @description For: coach, manager.
+         */
+        get: operations["readTalkThrough"];
+        /**
+         * Keep a recorded talk-through with the draft of the reply, in place of an earlier one.
+         * @description For: coach, manager.
+         */
+        put: operations["saveTalkThrough"];
+        post?: never;
+        /**
+         * Take the talk-through away from the draft of the reply.
+         * @description For: coach, manager.
+         */
+        delete: operations["dropTalkThrough"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/submissions/{id}/talk-through/captions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        /**
+         * Keep the captions of the talk-through that goes with the draft of the reply.
+         * @description For: coach, manager.
+         */
+        put: operations["captionTalkThrough"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/home": {
         parameters: {
             query?: never;
@@ -1374,7 +1486,7 @@ export interface components {
             /** @enum {string} */
             swingLength: "rehearsal" | "hip-high" | "three-quarter" | "full";
             /** @enum {string} */
-            status: "uploading" | "uploaded" | "preparing" | "ready" | "refused" | "expired";
+            status: "uploading" | "uploaded" | "preparing" | "ready" | "refused" | "expired" | "erased";
             lengthBytes: number;
             percent: number;
             refusal: {
@@ -1392,6 +1504,23 @@ export interface components {
                 rendition: string;
                 poster: string;
                 frameTimes: string;
+                strip: string | null;
+            } | null;
+            suggestion: {
+                impact: {
+                    frame: number;
+                    impactMs: number;
+                    uMs: number;
+                    uFrames: number;
+                    /** @enum {string} */
+                    confidence: "likely" | "possible" | "unsure";
+                    others: number;
+                } | null;
+                window: {
+                    first: number;
+                    last: number;
+                } | null;
+                strip: number[];
             } | null;
             /** Format: date-time */
             createdAt: string;
@@ -2156,6 +2285,8 @@ export interface components {
                 caption: string;
                 rendition: string;
                 poster: string;
+                still: string | null;
+                described: string;
                 marks: {
                     point: string;
                     name: string;
@@ -2183,6 +2314,42 @@ export interface components {
                 /** Format: date-time */
                 at: string;
             }[];
+            talkThrough: {
+                /** Format: uuid */
+                id: string;
+                /** Format: uuid */
+                clipId: string;
+                durationMs: number;
+                sound: string;
+                track: {
+                    atMs: number;
+                    frame: number;
+                    times: number;
+                    x: number;
+                    y: number;
+                    point: {
+                        x: number;
+                        y: number;
+                    } | null;
+                }[];
+                captions: {
+                    atMs: number;
+                    words: string;
+                }[];
+                picture: {
+                    widthPx: number;
+                    heightPx: number;
+                    frames: number;
+                    fps: number;
+                    durationMs: number;
+                };
+                media: {
+                    rendition: string;
+                    poster: string;
+                    frameTimes: string;
+                    strip: string | null;
+                };
+            } | null;
             cautions: string[];
         };
         StudentRow: {
@@ -5493,6 +5660,693 @@ export interface operations {
             };
             /** @description If-Match is missing. */
             428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listComparable: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: {
+                            clip: components["schemas"]["Clip"];
+                            /** @enum {string} */
+                            from: "student" | "collection";
+                            name: string | null;
+                            /** Format: date-time */
+                            sentAt: string;
+                            /** @enum {string} */
+                            club: "driver" | "fairway" | "hybrid" | "5-iron" | "6-iron" | "7-iron" | "8-iron" | "9-iron" | "wedge";
+                            /** @enum {string} */
+                            hand: "right" | "left";
+                            balls: number;
+                            solid: number;
+                            last: boolean;
+                            best: boolean;
+                            marks: components["schemas"]["Mark"][];
+                        }[];
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listModelSwings: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: {
+                            /** Format: uuid */
+                            clipId: string;
+                            name: string;
+                            player: string;
+                            /** @enum {string} */
+                            club: "driver" | "fairway" | "hybrid" | "5-iron" | "6-iron" | "7-iron" | "8-iron" | "9-iron" | "wedge";
+                            /** @enum {string} */
+                            view: "face-on" | "down-the-line";
+                            permission: string;
+                            /** Format: date */
+                            permittedOn: string;
+                            keptBy: string;
+                            /** Format: date-time */
+                            keptAt: string;
+                            poster: string | null;
+                        }[];
+                    };
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    keepModelSwing: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description A fresh UUID for each thing made; the same when retried. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    name: string;
+                    permission: string;
+                    /** Format: date */
+                    permittedOn: string;
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        /** Format: uuid */
+                        clipId: string;
+                        name: string;
+                        player: string;
+                        /** @enum {string} */
+                        club: "driver" | "fairway" | "hybrid" | "5-iron" | "6-iron" | "7-iron" | "8-iron" | "9-iron" | "wedge";
+                        /** @enum {string} */
+                        view: "face-on" | "down-the-line";
+                        permission: string;
+                        /** Format: date */
+                        permittedOn: string;
+                        keptBy: string;
+                        /** Format: date-time */
+                        keptAt: string;
+                        poster: string | null;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    endModelSwing: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readTalkThrough: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        talkThrough: {
+                            /** Format: uuid */
+                            id: string;
+                            /** Format: uuid */
+                            clipId: string;
+                            by: string;
+                            /** Format: date-time */
+                            at: string;
+                            durationMs: number;
+                            sound: string;
+                            track: {
+                                atMs: number;
+                                frame: number;
+                                times: number;
+                                x: number;
+                                y: number;
+                                point: {
+                                    x: number;
+                                    y: number;
+                                } | null;
+                            }[];
+                            captions: {
+                                atMs: number;
+                                words: string;
+                            }[];
+                        } | null;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    saveTalkThrough: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    /** Format: uuid */
+                    clipId: string;
+                    durationMs: number;
+                    /** Format: base64 */
+                    sound: string;
+                    track: {
+                        atMs: number;
+                        frame: number;
+                        times: number;
+                        x: number;
+                        y: number;
+                        point: {
+                            x: number;
+                            y: number;
+                        } | null;
+                    }[];
+                    captions: {
+                        atMs: number;
+                        words: string;
+                    }[];
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        /** Format: uuid */
+                        id: string;
+                        /** Format: uuid */
+                        clipId: string;
+                        by: string;
+                        /** Format: date-time */
+                        at: string;
+                        durationMs: number;
+                        sound: string;
+                        track: {
+                            atMs: number;
+                            frame: number;
+                            times: number;
+                            x: number;
+                            y: number;
+                            point: {
+                                x: number;
+                                y: number;
+                            } | null;
+                        }[];
+                        captions: {
+                            atMs: number;
+                            words: string;
+                        }[];
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    dropTalkThrough: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    captionTalkThrough: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    captions: {
+                        atMs: number;
+                        words: string;
+                    }[];
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        /** Format: uuid */
+                        id: string;
+                        /** Format: uuid */
+                        clipId: string;
+                        by: string;
+                        /** Format: date-time */
+                        at: string;
+                        durationMs: number;
+                        sound: string;
+                        track: {
+                            atMs: number;
+                            frame: number;
+                            times: number;
+                            x: number;
+                            y: number;
+                            point: {
+                                x: number;
+                                y: number;
+                            } | null;
+                        }[];
+                        captions: {
+                            atMs: number;
+                            words: string;
+                        }[];
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
                 headers: {
                     [name: string]: unknown;
                 };

@@ -19,6 +19,9 @@ import { askBack } from './asking/ask-back.ts';
 import { finishClip } from './clips/finish-clip.ts';
 import { readClipForMedia } from './clips/read-clip-for-media.ts';
 import { readUpload } from './clips/read-upload.ts';
+import { endModelSwing } from './compare/end-model-swing.ts';
+import { keepModelSwing } from './compare/keep-model-swing.ts';
+import { listComparable } from './compare/list-comparable.ts';
 import { recordWithdrawal } from './consent/record-withdrawal.ts';
 import type { Context } from './context.ts';
 import { acknowledgePain } from './inbox/acknowledge-pain.ts';
@@ -52,6 +55,10 @@ import { correctSubmission } from './submissions/correct-submission.ts';
 import { listSubmissions } from './submissions/list-submissions.ts';
 import { readClip } from './submissions/read-clip.ts';
 import { readSubmission } from './submissions/read-submission.ts';
+import { captionTalkThrough } from './talk-through/caption-talk-through.ts';
+import { dropTalkThrough } from './talk-through/drop-talk-through.ts';
+import { readTalkThrough } from './talk-through/read-talk-through.ts';
+import { saveTalkThrough } from './talk-through/save-talk-through.ts';
 
 type Ids = {
   submission: string;
@@ -102,6 +109,24 @@ const asked: Record<string, Asks> = {
     correctSubmission({ ctx, input: { id: ids.submission, version: 1, club: '7-iron' } }),
   undoReply: (ctx, ids) => undoReply({ ctx, input: { id: ids.submission } }),
   correctReply: (ctx, ids) => correctReply({ ctx, input: { id: ids.reply, words: 'So.', version: 1 } }),
+  listComparable: (ctx, ids) => listComparable({ ctx, input: { id: ids.submission } }),
+  keepModelSwing: (ctx, ids) =>
+    keepModelSwing({
+      ctx,
+      input: { id: ids.clip, name: 'A', permission: 'Allowed in writing.', permittedOn: '2026-03-01' },
+    }),
+  endModelSwing: (ctx, ids) => endModelSwing({ ctx, input: { id: ids.clip } }),
+  readTalkThrough: (ctx, ids) => readTalkThrough({ ctx, input: { id: ids.submission } }),
+  saveTalkThrough: (ctx, ids) =>
+    saveTalkThrough({
+      ctx,
+      input: {
+        ...{ id: ids.submission, clipId: ids.clip, durationMs: 900, sound: 'GkXfow==', captions: [] },
+        track: [{ atMs: 0, frame: 0, times: 1, x: 0, y: 0, point: null }],
+      },
+    }),
+  captionTalkThrough: (ctx, ids) => captionTalkThrough({ ctx, input: { id: ids.submission, captions: [] } }),
+  dropTalkThrough: (ctx, ids) => dropTalkThrough({ ctx, input: { id: ids.submission } }),
   askBack: (ctx, ids) => askBack({ ctx, input: { id: ids.reply, words: 'Why?' } }),
   answerBack: (ctx, ids) => answerBack({ ctx, input: { id: ids.reply, words: 'So.' } }),
   extendTrial: (ctx, ids) => extendTrial({ ctx, input: { id: ids.student, days: 7, reason: 'was ill' } }),

@@ -113,6 +113,12 @@ const bodies = (): Record<string, unknown> => ({
   chooseDiagnosis: { fault: 'fat', cause: 'hang-back', setUpTicks: [] },
   saveReply: { words: '', cause: null, setUpTicks: [], frames: [], plan: null },
   correctReply: { words: 'Put right.' },
+  keepModelSwing: { name: 'A full swing', permission: 'Allowed in writing.', permittedOn: '2026-03-01' },
+  saveTalkThrough: {
+    ...{ clipId: ids.clipId, durationMs: 900, sound: 'GkXfow==', captions: [] },
+    track: [{ atMs: 0, frame: 0, times: 1, x: 0, y: 0, point: null }],
+  },
+  captionTalkThrough: { captions: [] },
   logPractice: { rung: 'rehearsal', balls: 10, clean: 5, filmed: false, pain: 'none' },
   extendTrial: { days: 7, reason: 'was ill' },
   changeStanding: { to: 'paid', reason: 'asked' },

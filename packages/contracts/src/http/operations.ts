@@ -1,6 +1,7 @@
 import * as accounts from './accounts.ts';
 import * as asking from './asking.ts';
 import * as coaches from './coaches.ts';
+import * as compare from './compare.ts';
 import * as consent from './consent.ts';
 import * as identity from './identity.ts';
 import * as inbox from './inbox.ts';
@@ -12,6 +13,7 @@ import * as review from './review.ts';
 import * as staff from './staff.ts';
 import * as students from './students.ts';
 import * as submissions from './submissions.ts';
+import * as talkThrough from './talk-through.ts';
 
 const { signIn, signOut, readMe, chooseAcademy, readAcademy, joinAcademy } = identity;
 const { readGuardian, askGuardian, readConsent, giveConsent, withdrawConsent, recordWithdrawal } = consent;
@@ -22,6 +24,8 @@ const { claimSubmission, releaseSubmission, handOverSubmission, acknowledgePain,
 const { readInbox, readInboxLoad, listCoaches, claimNext } = inbox;
 const { claimConcern, releaseConcern, closeConcern } = inbox;
 const { followLive } = live;
+const { listComparable, listModelSwings, keepModelSwing, endModelSwing } = compare;
+const { readTalkThrough, saveTalkThrough, captionTalkThrough, dropTalkThrough } = talkThrough;
 const {
   openReview,
   readMarks,
@@ -91,6 +95,14 @@ export const operations = {
   sendReply,
   undoReply,
   correctReply,
+  listComparable,
+  listModelSwings,
+  keepModelSwing,
+  endModelSwing,
+  readTalkThrough,
+  saveTalkThrough,
+  captionTalkThrough,
+  dropTalkThrough,
   readHome,
   readReply,
   markReplyRead,

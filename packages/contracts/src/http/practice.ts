@@ -12,6 +12,7 @@ import {
   Verdict,
 } from '../words.ts';
 import { idParam, Submission } from './submissions.ts';
+import { HeardTalk } from './talk-through.ts';
 
 const Sentence = z.string();
 export const StationObject = z.object({
@@ -108,6 +109,10 @@ export const StudentReply = z.object({
       caption: z.string(),
       rendition: z.string(),
       poster: z.string(),
+      /** A still picture of this frame with the marks in it; null until it is made. */
+      still: z.string().nullable(),
+      /** The picture in words. */
+      described: z.string(),
       marks: z.array(z.object({ point: z.string(), name: z.string(), x: z.number(), y: z.number() })),
       widthPx: z.number().int(),
       heightPx: z.number().int(),
@@ -119,6 +124,8 @@ export const StudentReply = z.object({
   correctedAt: Instant.nullable(),
   version: z.number().int(),
   thread: z.array(ThreadLine),
+  /** The coach's voice, replayed on the student's own clip; null: none was recorded. */
+  talkThrough: HeardTalk.nullable(),
   cautions: z.array(z.string()).min(1),
 });
 /** Whether the drill works: the sentence first, then the balls, then what it rests on. */
@@ -130,10 +137,6 @@ export const Progress = z.object({
   since: Instant,
   latest: Instant,
 });
-      /** A still picture of this frame with the marks in it; null until it is made. */
-      still: z.string().nullable(),
-      /** The picture in words. */
-      described: z.string(),
 export const Home = z.object({
   /** The one thing to do next. */
   next: z.object({

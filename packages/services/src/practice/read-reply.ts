@@ -5,6 +5,7 @@ import { type PlayingHand, wordsForHand } from '@ballfirst/library/words-for-han
 import { threadOf } from '../asking/thread-of.ts';
 import { inTransaction } from '../in-transaction.ts';
 import type { Call, Reply } from '../operation-types.ts';
+import { heardTalk } from '../talk-through/heard-talk.ts';
 import { findSentReply } from './find-sent-reply.ts';
 import { findProgramme, handOf, programmeOf } from './programme-of.ts';
 import { replyFrames } from './reply-frames.ts';
@@ -32,6 +33,7 @@ export const readReply = ({ ctx, input }: Call<'readReply'>): Promise<Reply<'rea
       correctedAt: row.correctedAt?.toISOString() ?? null,
       version: row.version,
       thread: await threadOf(tx, ctx.academyId, row.id),
+      talkThrough: await heardTalk(tx, ctx.academyId, row.submissionId),
       cautions: programme === null ? [...everyDrill] : programme.drill.cautions,
     };
   });
