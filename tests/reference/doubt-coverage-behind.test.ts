@@ -1,7 +1,7 @@
 import { drawNormal } from '@ballfirst/numbers/draw-normal';
 import { seededRandom } from '@ballfirst/numbers/seeded-random';
 import { usualCamera } from '@ballfirst/swing/camera';
-import { clickDoubtPx } from '@ballfirst/swing/click-doubt';
+import { clickDoubt } from '@ballfirst/swing/click-doubt';
 import { clothingDoubtMm } from '@ballfirst/swing/clothing-doubt';
 import { depthOf } from '@ballfirst/swing/depth';
 import type { Mark } from '@ballfirst/swing/marks';
@@ -45,11 +45,16 @@ function marksWithErrors(normal: () => number): readonly Mark[] {
     return u * drawn(`${name}/depth`);
   });
   return marks.map((mark) => {
-    const click = clickDoubtPx(mark, behindPicture);
+    const { uPx: click, uHabitPx: habit } = clickDoubt(mark, behindPicture);
     // Half of the variance of clothing is the same at every moment.
     const worn = Math.SQRT1_2 * (drawn(`${mark.point}/clothing`) + normal());
     const clothing = (clothingDoubtMm(mark.point) * worn) / mmPerPx;
-    return { ...mark, x: mark.x + click * normal() + clothing, y: mark.y + click * normal() };
+    const habitOf = (axis: string) => habit * drawn(`${mark.point}/${axis}`);
+    return {
+      ...mark,
+      x: mark.x + click * normal() + habitOf('x') + clothing,
+      y: mark.y + click * normal() + habitOf('y'),
+    };
   });
 }
 

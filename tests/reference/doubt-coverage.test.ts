@@ -1,7 +1,7 @@
 import { drawNormal } from '@ballfirst/numbers/draw-normal';
 import { seededRandom } from '@ballfirst/numbers/seeded-random';
 import { usualCamera } from '@ballfirst/swing/camera';
-import { clickDoubtPx } from '@ballfirst/swing/click-doubt';
+import { clickDoubt } from '@ballfirst/swing/click-doubt';
 import { clothingDoubtMm } from '@ballfirst/swing/clothing-doubt';
 import type { Mark } from '@ballfirst/swing/marks';
 import { measure } from '@ballfirst/swing/measure';
@@ -31,14 +31,23 @@ function marksWithErrors(normal: () => number): readonly Mark[] {
     rollDeg: usualCamera.uRollDeg * normal(),
   };
   const mmPerPx = (camera.distanceMm + 700) / soundSwing.focalPx;
-  const worn = new Map<string, number>();
+  const once = new Map<string, number>();
+  const drawnOnce = (name: string) => {
+    const known = once.get(name) ?? normal();
+    once.set(name, known);
+    return known;
+  };
   return plantedMarks(camera).map((mark) => {
-    const click = clickDoubtPx(mark, plantedPicture);
-    const shared = worn.get(mark.point) ?? normal();
-    worn.set(mark.point, shared);
+    const { uPx: click, uHabitPx: habit } = clickDoubt(mark, plantedPicture);
+    const shared = drawnOnce(`${mark.point}/clothing`);
     // Half of the variance of clothing is the same at every moment.
     const clothing = (clothingDoubtMm(mark.point) * Math.SQRT1_2 * (shared + normal())) / mmPerPx;
-    return { ...mark, x: mark.x + click * normal() + clothing, y: mark.y + click * normal() };
+    const habitOf = (axis: string) => habit * drawnOnce(`${mark.point}/${axis}`);
+    return {
+      ...mark,
+      x: mark.x + click * normal() + habitOf('x') + clothing,
+      y: mark.y + click * normal() + habitOf('y'),
+    };
   });
 }
 

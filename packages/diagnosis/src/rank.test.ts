@@ -108,7 +108,7 @@ describe('the next mark', () => {
   });
 
   it('says enough once a clear cause cannot be overtaken', () => {
-    const readings = readingsOf(planted['sway-away'] ?? {});
+    const readings = readingsOf({ hipToTop: -150, headToTop: -130 });
     expect(nextMark({ ...base, readings, marked: fatFirstPass })).toBeNull();
   });
 

@@ -5,7 +5,7 @@ const clothingMm: Readonly<Partial<Record<Point, number>>> = {
   'hip-middle': 17,
   'neck-base': 17,
   'lead-shoulder': 15,
-  'lead-thigh-inside': 10,
+  'lead-thigh-inside': 5,
   'thigh-front': 10,
   'seat-line': 15,
   'toe-line': 5,

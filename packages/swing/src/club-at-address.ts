@@ -29,5 +29,5 @@ const usual: Readonly<Record<Club, readonly [lengthMm: number, lieDeg: number]>>
  */
 export function clubAtAddress(club: Club): ClubAtAddress {
   const [lengthMm, lieDeg] = usual[club];
-  return { lengthMm, uLengthMm: lengthMm * 0.03, lieDeg, uLieDeg: 4 };
+  return { lengthMm, uLengthMm: lengthMm * 0.027, lieDeg, uLieDeg: 3 };
 }

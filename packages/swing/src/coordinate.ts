@@ -46,7 +46,6 @@ export function covarianceMatrix(coordinates: readonly Coordinate[]): readonly (
 /**
  * What clicking alone adds to a sum of coordinates, each with its weight: standard uncertainty.
  *
- * @param coordinates - each only once: then no two share a click, but for those that the sight knows
  * @param sharedClicked - which inputs of the sight are clicks
  */
 export function clickedDoubt(
@@ -54,10 +53,13 @@ export function clickedDoubt(
   weights: readonly number[],
   sharedClicked: readonly boolean[],
 ): number {
-  let variance = 0;
+  const moved = new Map<string, number>();
   coordinates.forEach(({ own }, i) => {
-    for (const { effect, clicked } of own) if (clicked) variance += ((weights[i] ?? 0) * effect) ** 2;
+    for (const { name, effect, clicked } of own)
+      if (clicked) moved.set(name, (moved.get(name) ?? 0) + (weights[i] ?? 0) * effect);
   });
+  let variance = 0;
+  for (const sum of moved.values()) variance += sum * sum;
   sharedClicked.forEach((clicked, j) => {
     if (!clicked) return;
     let sum = 0;

@@ -19,6 +19,8 @@ export type Definition = {
   readonly perAnkles: boolean;
   /** A known shift with its doubt, in the unit of the measurement; the shift is added after the sign is turned. */
   readonly offset: { readonly value: number; readonly u: number };
+  /** A shaft that turns while the picture is read row by row: of two places, the first stands over the second. */
+  readonly bentByShutter: boolean;
   /** A 2-D picture shows it only indirectly. */
   readonly proxy: boolean;
 };
@@ -32,9 +34,17 @@ const place = (text: PlaceText): Place => {
 
 export const ankles = { lead: place('address/lead-ankle'), trail: place('address/trail-ankle') };
 
-export type Extra = Partial<Pick<Definition, 'backwards' | 'perAnkles' | 'offset' | 'proxy'>>;
+export type Extra = Partial<
+  Pick<Definition, 'backwards' | 'perAnkles' | 'offset' | 'bentByShutter' | 'proxy'>
+>;
 
-const plain = { backwards: false, perAnkles: false, offset: { value: 0, u: 0 }, proxy: false };
+const plain = {
+  backwards: false,
+  perAnkles: false,
+  offset: { value: 0, u: 0 },
+  bentByShutter: false,
+  proxy: false,
+};
 
 /** Definitions of one view, each in a line: `define('head-behind-ball', 'apart', ['address/head-centre', 'address/ball'], …)`. */
 export const definerFor =

@@ -71,12 +71,12 @@ const onTheWay: readonly Definition[] = [
 ];
 
 const toImpact: readonly Definition[] = [
-  // The trunk turns and bends to the side by impact, which a picture adds to its bend (3 degrees, common practice).
+  // The trunk turns and bends to the side by impact, which a picture adds to its bend (1 degree, common practice).
   define(
     'loss-of-trunk-bend-address-impact',
     'leanChange',
     ['impact/neck-base', 'impact/hip-middle', 'address/neck-base', 'address/hip-middle'],
-    { offset: { value: 0, u: 3 }, proxy: true },
+    { offset: { value: 0, u: 1 }, proxy: true },
   ),
   define('seat-toward-ball-address-impact', 'apart', ['impact/seat-line', 'address/seat-line'], towardsBall),
   define('hands-toward-ball-address-impact', 'apart', ['impact/hands', 'address/hands'], towardsBall),

@@ -15,22 +15,35 @@ export type Depth = {
 type Row = readonly [mm: number, u: number];
 type Rows = Readonly<Partial<Record<string, Row>>>;
 
-/** Face-on, behind the grip end at address, away from the camera. Common practice, no source. */
+/**
+ * Face-on, behind the grip end at address, away from the camera: by moment where the point travels. On the way down the
+ * shaft stands up a plane of 62 degrees and so leans away from the lens. Common practice, no source.
+ */
 const behindGripEnd: Rows = {
   'grip-end': [0, 40],
   hands: [5, 40],
   'lead-wrist': [10, 40],
   'lead-elbow': [20, 60],
-  'lead-thigh-inside': [160, 50],
+  'lead-thigh-inside': [150, 40],
   'thigh-front': [150, 60],
-  'lead-ankle': [210, 50],
-  'trail-ankle': [210, 50],
-  'lead-heel': [290, 50],
-  'trail-heel': [290, 50],
-  'hip-middle': [290, 60],
-  'neck-base': [20, 70],
-  'head-centre': [-30, 70],
+  'lead-ankle': [200, 40],
+  'trail-ankle': [200, 40],
+  'lead-heel': [260, 50],
+  'trail-heel': [260, 50],
+  'hip-middle': [260, 50],
+  'finish/hip-middle': [210, 60],
+  'neck-base': [-30, 60],
+  'head-centre': [-110, 60],
   'lead-shoulder': [-10, 80],
+  'lead-arm-parallel-down/lead-shoulder': [-150, 60],
+  'lead-arm-parallel-down/lead-elbow': [0, 60],
+  'lead-arm-parallel-down/lead-wrist': [130, 60],
+  'lead-arm-parallel-down/grip-end': [130, 60],
+  'lead-arm-parallel-down/shaft-mid': [350, 90],
+  'lead-arm-parallel-down/clubhead': [560, 110],
+  'shaft-parallel-through/lead-shoulder': [120, 60],
+  'shaft-parallel-through/lead-elbow': [110, 60],
+  'shaft-parallel-through/lead-wrist': [100, 60],
 };
 
 /**
@@ -42,30 +55,30 @@ const beyondBall: Rows = {
   'target-stick': [-600, 100],
   'target-stick-ahead': [600, 100],
   'address/clubhead': [-30, 20],
-  'address/grip-end': [40, 40],
-  'address/hands': [20, 40],
-  'toe-line': [-260, 80],
-  'thigh-front': [-160, 80],
+  'address/grip-end': [30, 25],
+  'address/hands': [20, 25],
+  'toe-line': [-340, 50],
+  'thigh-front': [-180, 35],
   'address/seat-line': [-70, 80],
   'impact/seat-line': [30, 100],
   'hip-middle': [-60, 70],
   'impact/hip-middle': [20, 80],
   'neck-base': [-50, 70],
   'head-centre': [-60, 70],
-  'shaft-parallel-back/hands': [-250, 100],
-  'shaft-parallel-back/grip-end': [-250, 100],
-  'lead-arm-parallel-down/hands': [-350, 100],
-  'lead-arm-parallel-down/grip-end': [-330, 100],
-  'lead-arm-parallel-down/clubhead': [-450, 200],
-  'shaft-parallel-down/hands': [-100, 110],
-  'shaft-parallel-down/grip-end': [-80, 110],
+  'shaft-parallel-back/hands': [-310, 60],
+  'shaft-parallel-back/grip-end': [-220, 60],
+  'lead-arm-parallel-down/hands': [-440, 80],
+  'lead-arm-parallel-down/grip-end': [-450, 80],
+  'lead-arm-parallel-down/clubhead': [-400, 160],
+  'shaft-parallel-down/hands': [-180, 60],
+  'shaft-parallel-down/grip-end': [-80, 60],
   'impact/hands': [80, 60],
   'impact/grip-end': [100, 60],
 };
 /** With the shaft parallel to the ground the clubhead points at the lens: the hands' place less one club length. */
 const oneClubNearer: Rows = {
-  'shaft-parallel-back/clubhead': [-230, 110],
-  'shaft-parallel-down/clubhead': [-60, 120],
+  'shaft-parallel-back/clubhead': [-210, 60],
+  'shaft-parallel-down/clubhead': [-70, 60],
 };
 
 /** How far a point lies beyond the ball, away from the camera; an unlisted point lies on the ground line of the ball. */

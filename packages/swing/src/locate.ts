@@ -77,6 +77,7 @@ export function levelOf(seen: Seen): Coordinate {
       away.own,
       away.turned,
       { name: `${name}/level`, effect: perPx * cos * mark.uPx, clicked: true },
+      { name: `${place.point}/level-habit`, effect: perPx * cos * mark.uHabitPx, clicked: true },
       { name: `${name}/clothing`, effect: clothingDoubtMm(place.point), clicked: false, family: place.point },
     ],
   );
@@ -110,6 +111,7 @@ export function upOf(seen: Seen): Coordinate {
     [
       away.own,
       { name: `${place.position}/${place.point}/up`, effect: perPx * cos * mark.uPx, clicked: true },
+      { name: `${place.point}/up-habit`, effect: perPx * cos * mark.uHabitPx, clicked: true },
     ],
   );
 }

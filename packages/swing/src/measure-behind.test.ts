@@ -100,7 +100,7 @@ describe('measure, from behind', () => {
     const seat = measurements.find(({ key }) => key === 'seat-toward-ball-address-impact');
     expect(Math.abs((seat?.value ?? 0) - 60)).toBeLessThan(3);
     expect(seat?.u).toBeGreaterThan(15);
-    expect(seat?.u).toBeLessThan(30);
+    expect(seat?.u).toBeLessThan(34);
   });
 
   it('reads the shaft and the hands against the address shaft from five marks', () => {

@@ -4,7 +4,16 @@ import { ankles, type Definition } from './definition.ts';
 import { type Formula, formulas } from './formulas.ts';
 import type { Measurement } from './measurement.ts';
 import { measurementNames } from './measurement-names.ts';
+import { bentByShutter } from './rolling-shutter.ts';
 import type { SeenSwing } from './seen-swing.ts';
+
+/** What is added to what the picture shows, with its doubt. */
+function shiftOf({ offset, bentByShutter: bent, places }: Definition, swing: SeenSwing) {
+  const [over, under] = places;
+  if (!bent || over === undefined || under === undefined) return offset;
+  const { deg, uDeg } = bentByShutter(swing.rowsBetween(over, under));
+  return { value: offset.value + deg, u: Math.hypot(offset.u, uDeg) };
+}
 
 /**
  * One measurement with its doubt: clicks, clothing, depth, yaw, roll, distance and club length go through the law of
@@ -15,7 +24,7 @@ import type { SeenSwing } from './seen-swing.ts';
  */
 export function measureOne(definition: Definition, swing: SeenSwing): Measurement {
   const formula: Formula = formulas[definition.formula];
-  const { value: shift, u: uShift } = definition.offset;
+  const { value: shift, u: uShift } = shiftOf(definition, swing);
   const coordinates: Coordinate[] = [];
   const use = (coordinate: Coordinate) => {
     const known = coordinates.indexOf(coordinate);

@@ -1,11 +1,11 @@
 import { checkMark } from './check-mark.ts';
 import { checkPicture } from './check-picture.ts';
-import { clickDoubtPx } from './click-doubt.ts';
+import { type ClickDoubt, clickDoubt } from './click-doubt.ts';
 import { type FramePoint, toFrame } from './frame.ts';
 import type { Mark, Picture, Point, Position, Setting } from './marks.ts';
 import type { Place } from './place.ts';
 
-export type PlacedMark = FramePoint & { readonly uPx: number };
+export type PlacedMark = FramePoint & ClickDoubt;
 
 /** The marks of a swing in its frame, found by place. */
 export type PlacedMarks = {
@@ -32,7 +32,7 @@ export function placeMarks(marks: readonly Mark[], picture: Picture, setting: Se
     checkMark(mark, picture);
     const placed = {
       ...toFrame(mark, picture, setting.hand, setting.view),
-      uPx: clickDoubtPx(mark, picture),
+      ...clickDoubt(mark, picture),
     };
     const there = byPosition.get(mark.position) ?? new Map<Point, PlacedMark>();
     byPosition.set(mark.position, there.set(mark.point, placed));

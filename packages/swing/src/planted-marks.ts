@@ -41,12 +41,12 @@ export const soundSwing: PlantedSwing = {
 
 /** Heights above the ground and depths behind the ball of an 8-iron swing, mm. */
 const ball = [21.335, 0] as const;
-const ankle = [90, 631] as const;
-const hip = [950, 711] as const;
-const head = [1540, 391] as const;
+const ankle = [90, 621] as const;
+const hip = [950, 681] as const;
+const head = [1540, 311] as const;
 const gripEnd = [826, 421] as const;
-const heel = [20, 711] as const;
-const neck = [1330, 441] as const;
+const heel = [20, 681] as const;
+const neck = [1330, 391] as const;
 const hipImpact = 30;
 
 const spotsOf = (swing: PlantedSwing): Readonly<Record<`${string}/${string}`, Spot3>> => {
@@ -64,29 +64,29 @@ const spotsOf = (swing: PlantedSwing): Readonly<Record<`${string}/${string}`, Sp
     'lead-arm-parallel-down/hip-middle': [hipTop + swing.hipFromTop, ...hip],
     'lead-arm-parallel-down/head-centre': [headTop + swing.headFromTop, ...head],
     'shaft-parallel-down/grip-end': [swing.gripEndShaftParallelDown, ...gripEnd],
-    'finish/hip-middle': [swing.hipFinish, ...hip],
+    'finish/hip-middle': [swing.hipFinish, hip[0], 631],
     // Beyond the first pass: a plain body that hangs on the same hips and head.
     'address/lead-heel': [swing.leadAnkle - 15, ...heel],
     'address/trail-heel': [swing.trailAnkle + 5, ...heel],
     'address/clubhead': [-20, 25, 0],
     'address/neck-base': [swing.headAddress - 10, ...neck],
-    'address/lead-thigh-inside': [swing.gripEndAddress - 5, 760, 581],
+    'address/lead-thigh-inside': [swing.gripEndAddress - 5, 760, 571],
     'top/neck-base': [headTop - 15, ...neck],
     'lead-arm-parallel-down/neck-base': [headTop + swing.headFromTop - 10, ...neck],
-    'lead-arm-parallel-down/lead-shoulder': [headTop + 140, 1290, 411],
-    'lead-arm-parallel-down/lead-elbow': [headTop - 170, 1285, 441],
-    'lead-arm-parallel-down/lead-wrist': [headTop - 430, 1280, 431],
-    'lead-arm-parallel-down/grip-end': [headTop - 450, 1270, 421],
-    'lead-arm-parallel-down/clubhead': [headTop - 500, 2090, 0],
-    'impact/hip-middle': [hipImpact, 970, 711],
-    'impact/head-centre': [swing.headAddress - 5, 1525, 391],
-    'impact/neck-base': [swing.headAddress + 10, 1320, 441],
+    'lead-arm-parallel-down/lead-shoulder': [headTop + 140, 1290, 271],
+    'lead-arm-parallel-down/lead-elbow': [headTop - 170, 1285, 421],
+    'lead-arm-parallel-down/lead-wrist': [headTop - 430, 1280, 551],
+    'lead-arm-parallel-down/grip-end': [headTop - 450, 1270, 551],
+    'lead-arm-parallel-down/clubhead': [headTop - 500, 2090, 981],
+    'impact/hip-middle': [hipImpact, 970, 681],
+    'impact/head-centre': [swing.headAddress - 5, 1525, 311],
+    'impact/neck-base': [swing.headAddress + 10, 1320, 391],
     'impact/grip-end': [90, 860, 421],
     'impact/clubhead': [-10, 30, 0],
-    'impact/trail-heel': [swing.trailAnkle + 20, 70, 711],
-    'shaft-parallel-through/lead-shoulder': [swing.headAddress + 190, 1290, 411],
-    'shaft-parallel-through/lead-elbow': [swing.headAddress + 330, 1060, 441],
-    'shaft-parallel-through/lead-wrist': [swing.headAddress + 460, 850, 431],
+    'impact/trail-heel': [swing.trailAnkle + 20, 70, 681],
+    'shaft-parallel-through/lead-shoulder': [swing.headAddress + 190, 1290, 541],
+    'shaft-parallel-through/lead-elbow': [swing.headAddress + 330, 1060, 531],
+    'shaft-parallel-through/lead-wrist': [swing.headAddress + 460, 850, 521],
   };
 };
 

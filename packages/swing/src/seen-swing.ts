@@ -12,6 +12,8 @@ export type SeenSwing = {
   /** @throws RangeError when the place is not marked */
   level(place: Place): Coordinate;
   up(place: Place): Coordinate;
+  /** Height of one place over another in the picture, as a share of the picture's height. */
+  rowsBetween(over: Place, under: Place): number;
 };
 
 export function seeSwing(marks: PlacedMarks, picture: Picture, setting: Setting): SeenSwing {
@@ -28,5 +30,7 @@ export function seeSwing(marks: PlacedMarks, picture: Picture, setting: Setting)
       return coordinate;
     };
   };
-  return { sight, level: once(levelOf), up: once(upOf) };
+  const rowsBetween = (over: Place, under: Place): number =>
+    ((marks.at(over)?.upPx ?? Number.NaN) - (marks.at(under)?.upPx ?? Number.NaN)) / picture.heightPx;
+  return { sight, level: once(levelOf), up: once(upOf), rowsBetween };
 }
