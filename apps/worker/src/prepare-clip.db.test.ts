@@ -3,7 +3,7 @@ import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { withAcademy } from '@ballfirst/db/with-academy';
 import { blobsOnDisk } from '@ballfirst/edges/blobs-on-disk';
-import { framesKey, originalKey, posterKey, renditionKey } from '@ballfirst/services/clips/keys';
+import { framesKey, originalKey, posterKey, renditionKey, stripKey } from '@ballfirst/services/clips/keys';
 import { createClip, createSubmission } from '@ballfirst/testing/factories';
 import { type TestDatabase, testDatabase } from '@ballfirst/testing/test-database';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
@@ -83,7 +83,7 @@ describe('a clip and the worker that prepares it', () => {
     expect(clip.frames).toBe(264);
     expect(clip.submission?.status).toBe('waiting');
     const blobs = blobsOnDisk(env.MEDIA_FOLDER);
-    for (const key of [renditionKey, posterKey, framesKey]) {
+    for (const key of [renditionKey, posterKey, framesKey, stripKey]) {
       expect(await blobs.size(key({ academyId, clipId }))).toBeGreaterThan(1000);
     }
     // The original holds the place where it was filmed.

@@ -21,7 +21,7 @@ beforeAll(async () => {
   await build({
     entryPoints: [fileURLToPath(new URL('./child-main.ts', import.meta.url))],
     ...{ outfile: entryPath, bundle: true, platform: 'node', format: 'esm' },
-    ...{ external: ['node-av'], logLevel: 'error' },
+    ...{ external: ['node-av', 'sharp'], logLevel: 'error' },
   });
   execFileSync('mkfifo', [canary]);
   mkdirSync(at('no-tools'));
@@ -121,7 +121,7 @@ describe.each(['the tool of the system, where there is one', 'the embedded decod
     for (const name of ['hevc.mp4', 'index-last.mov']) {
       expect(await inPath(which, () => prepare(name))).toMatchObject({ ok: true, frames: 30 });
     }
-  });
+  }, 30_000);
 });
 
 /** Without tools on the path only the embedded decoder is left. */

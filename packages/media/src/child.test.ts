@@ -21,7 +21,7 @@ beforeAll(async () => {
       bundle: true,
       platform: 'node',
       format: 'esm',
-      external: ['node-av'],
+      external: ['node-av', 'sharp'],
       logLevel: 'error',
     },
   });

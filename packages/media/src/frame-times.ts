@@ -7,25 +7,30 @@ export type FrameTable = {
   readonly timesS: readonly number[];
 };
 
+/** The same with the frames that can be decoded by themselves. */
+export type RenditionTable = FrameTable & { readonly keys: readonly number[] };
+
 /**
  * Reads the table from a finished rendition, by the same reader the browser uses. It has no B-frames, so frames lie in
  * the order in which they are shown.
  *
  * @throws Error when the rendition is not what it must be
  */
-export async function readFrameTable(path: string): Promise<FrameTable> {
+export async function readFrameTable(path: string): Promise<RenditionTable> {
   const input = new Input({ formats: [MP4], source: new FilePathSource(path) });
   try {
     const track = await input.getPrimaryVideoTrack();
     if (track === null) throw new Error('The rendition has no picture');
     if ((await track.getRotation()) !== 0) throw new Error('The rendition is not upright');
     const timesS: number[] = [];
+    const keys: number[] = [];
     for await (const packet of new EncodedPacketSink(track).packets(undefined, undefined, {
       metadataOnly: true,
     })) {
+      if (packet.type === 'key') keys.push(timesS.length);
       timesS.push(packet.timestamp);
     }
-    return { width: await track.getDisplayWidth(), height: await track.getDisplayHeight(), timesS };
+    return { width: await track.getDisplayWidth(), height: await track.getDisplayHeight(), timesS, keys };
   } finally {
     input.dispose();
   }

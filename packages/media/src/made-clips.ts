@@ -3,6 +3,7 @@ import {
   AudioSample,
   AudioSampleSource,
   BufferTarget,
+  EncodedAudioPacketSource,
   EncodedPacketSink,
   EncodedVideoPacketSource,
   FilePathSource,
@@ -16,6 +17,7 @@ import {
 } from 'mediabunny';
 import { type Disposal, disposeOf } from './disposal.ts';
 import { loadNodeAv } from './load-node-av.ts';
+import { type MadeSound, madeSoundRate } from './made-sound.ts';
 import { type EncoderChoice, openNodeAvRendition } from './node-av-rendition.ts';
 
 /** Clips made while tests run, so that none need lie in the tree. The upper left quarter of the picture is bright. */
@@ -23,6 +25,8 @@ export type Painted = {
   readonly widthPx: number;
   readonly heightPx: number;
   readonly timesS: readonly number[];
+  /** Bright stripes over the lower half in these frames, which pass by: something moves. */
+  readonly moving?: { readonly from: number; readonly to: number };
 };
 
 /** Ticks a second; every time used in tests is a whole number of them. */
@@ -43,16 +47,15 @@ export async function paintClip(path: string, clip: Painted, encoder?: EncoderCh
   const timeBase = new av.Rational(1, ticks);
   try {
     const job = {
-      ...{ sourcePath: '', renditionPath: path, posterPath: '', posterWidthPx: 0, posterHeightPx: 0 },
-      ...{ widthPx: clip.widthPx, heightPx: clip.heightPx, posterFrame: 0, rotationDeg: 0, flipped: false },
-      ...{ maxPixels: 0, onFrame: () => {} },
+      ...{ sourcePath: '', renditionPath: path, keepSound: false, maxPixels: 0, onFrame: () => {} },
+      ...{ widthPx: clip.widthPx, heightPx: clip.heightPx, rotationDeg: 0, flipped: false },
     };
     const output = await openNodeAvRendition(
       av,
       job,
       { timeBase, rate: new av.Rational(30, 1) },
       disposal,
-      encoder,
+      encoder === undefined ? {} : { choice: encoder },
     );
     for (const [index, timeS] of clip.timesS.entries()) {
       const { widthPx: width, heightPx: height } = clip;
@@ -69,11 +72,14 @@ export async function paintClip(path: string, clip: Painted, encoder?: EncoderCh
   }
 }
 
-function paintQuarter({ widthPx, heightPx }: Painted, frame: number): Buffer {
+function paintQuarter({ widthPx, heightPx, moving }: Painted, frame: number): Buffer {
   const picture = Buffer.alloc((widthPx * heightPx * 3) / 2, 128);
+  const moves = moving !== undefined && frame >= moving.from && frame <= moving.to;
   for (let y = 0; y < heightPx; y += 1) {
     for (let x = 0; x < widthPx; x += 1) {
-      picture[y * widthPx + x] = x < widthPx / 2 && y < heightPx / 2 ? bright : dark + (frame % 8);
+      const lit = x < widthPx / 2 && y < heightPx / 2;
+      const stripe = moves && y >= heightPx / 2 && (x + 5 * frame) % 40 < 20;
+      picture[y * widthPx + x] = lit || stripe ? bright : dark + (frame % 8);
     }
   }
   return picture;
@@ -87,6 +93,7 @@ export type Remade = {
   readonly codec?: VideoCodec;
   readonly tags?: Record<string, string>;
   readonly indexLast?: boolean;
+  readonly sound?: MadeSound;
 };
 
 /** Writes the packets of a clip anew with another header around them. */
@@ -102,11 +109,20 @@ export async function remakeClip(from: string, to: string, change: Remade): Prom
   const output = new Output({ format, target });
   const source = new EncodedVideoPacketSource(change.codec ?? 'avc');
   output.addVideoTrack(source, { rotation: change.rotation ?? 0, flip: change.flip ?? false });
+  const { sound } = change;
+  const heard = sound === undefined ? undefined : new EncodedAudioPacketSource('aac');
+  if (heard !== undefined) output.addAudioTrack(heard, { name: 'phone of a player' });
   if (change.tags) output.setMetadataTags({ raw: change.tags, title: 'at home' });
   await output.start();
   const decoderConfig = change.codec === 'vp9' ? { ...config, codec: 'vp09.00.10.08' } : config;
   for await (const packet of new EncodedPacketSink(track).packets())
     await source.add(packet, { decoderConfig });
+  source.close();
+  for (const packet of sound?.packets ?? []) {
+    const { description = new Uint8Array() } = sound ?? {};
+    const soundConfig = { codec: 'mp4a.40.2', numberOfChannels: 1, sampleRate: madeSoundRate, description };
+    await heard?.add(packet, { decoderConfig: soundConfig });
+  }
   await output.finalize();
   input.dispose();
   await writeFile(to, Buffer.from(target.buffer ?? new ArrayBuffer(0)));

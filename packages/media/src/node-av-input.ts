@@ -12,7 +12,21 @@ export type NodeAvInput = {
 };
 
 /**
- * Opens a clip with the MP4 and MOV reader only, local files only, without files named inside it.
+ * Opens a file with the MP4 and MOV reader only, local files only, without files named inside it.
+ *
+ * @throws Refused `not_video`
+ */
+export async function openNodeAvFormat(av: NodeAv, path: string, disposal: Disposal): Promise<FormatContext> {
+  const format = new av.FormatContext();
+  const guards = av.Dictionary.fromObject({ protocol_whitelist: 'file', enable_drefs: '0' });
+  const opened = await format.openInput(`file:${path}`, av.InputFormat.findInputFormat('mov'), guards);
+  if (opened < 0) throw new Refused('not_video', av.FFmpegError.strerror(opened));
+  disposal.push(() => format.closeInput());
+  return format;
+}
+
+/**
+ * Opens a clip and the decoder of its picture.
  *
  * @throws Refused `not_video`, `no_video` or `codec_not_allowed`
  */
@@ -22,11 +36,7 @@ export async function openNodeAvInput(
   maxPixels: number,
   disposal: Disposal,
 ): Promise<NodeAvInput> {
-  const format = new av.FormatContext();
-  const guards = av.Dictionary.fromObject({ protocol_whitelist: 'file', enable_drefs: '0' });
-  const opened = await format.openInput(`file:${path}`, av.InputFormat.findInputFormat('mov'), guards);
-  if (opened < 0) throw new Refused('not_video', av.FFmpegError.strerror(opened));
-  disposal.push(() => format.closeInput());
+  const format = await openNodeAvFormat(av, path, disposal);
   const stream = format.streams[format.findBestStream(av.AVMEDIA_TYPE_VIDEO)];
   if (stream === undefined) throw new Refused('no_video');
   const codec = av.Codec.findDecoder(stream.codecpar.codecId);

@@ -1,4 +1,4 @@
-import type { CodecContext, FormatContext, Frame, Rational, Stream } from 'node-av/lib';
+import type { CodecContext, FormatContext, Frame, Packet, Rational, Stream } from 'node-av/lib';
 import type { Disposal } from './disposal.ts';
 import type { NodeAv } from './load-node-av.ts';
 import { type TranscodeJob, x264Quality, x264Settings } from './transcoder.ts';
@@ -16,6 +16,8 @@ const renditionEncoder: EncoderChoice = {
 
 export type NodeAvRendition = {
   readonly write: (frame: Frame) => Promise<void>;
+  /** Takes a packet of the sound over as it is; nothing where none was asked for. */
+  readonly writeSound: (packet: Packet) => Promise<void>;
   readonly end: () => Promise<void>;
 };
 
@@ -27,7 +29,7 @@ export async function openNodeAvRendition(
   job: TranscodeJob,
   timing: Timing,
   disposal: Disposal,
-  choice: EncoderChoice = renditionEncoder,
+  { choice = renditionEncoder, sound }: { choice?: EncoderChoice; sound?: Stream | undefined } = {},
 ): Promise<NodeAvRendition> {
   const encoder = await openEncoder(av, job, timing, choice, disposal);
   const format = new av.FormatContext();
@@ -40,6 +42,7 @@ export async function openNodeAvRendition(
   av.FFmpegError.throwIfError(stream.codecpar.fromContext(encoder), 'describing the rendition');
   stream.timeBase = timing.timeBase;
   stream.avgFrameRate = timing.rate;
+  const soundStream = sound === undefined ? undefined : addSound(av, format, sound);
   format.setFlags(av.AVFMT_FLAG_BITEXACT);
   av.FFmpegError.throwIfError(await format.openOutput(), 'writing the rendition');
   disposal.push(() => format.closeOutput());
@@ -56,12 +59,28 @@ export async function openNodeAvRendition(
       av.FFmpegError.throwIfError(await encoder.sendFrame(frame), 'encoding');
       await drain();
     },
+    writeSound: async (packet) => {
+      if (sound === undefined || soundStream === undefined) return;
+      packet.streamIndex = soundStream.index;
+      packet.rescaleTs(sound.timeBase, soundStream.timeBase);
+      packet.pos = -1n;
+      av.FFmpegError.throwIfError(await format.interleavedWriteFrame(packet), 'writing the sound');
+    },
     end: async () => {
       await encoder.sendFrame(null);
       await drain();
       av.FFmpegError.throwIfError(await format.writeTrailer(), 'finishing the rendition');
     },
   };
+}
+
+/** The description of the sound comes over, its tags do not. */
+function addSound(av: NodeAv, format: FormatContext, sound: Stream): Stream {
+  const stream = format.newStream(null);
+  av.FFmpegError.throwIfError(sound.codecpar.copy(stream.codecpar), 'describing the sound');
+  stream.codecpar.codecTag = 0;
+  stream.timeBase = sound.timeBase;
+  return stream;
 }
 
 async function openEncoder(

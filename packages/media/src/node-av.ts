@@ -3,14 +3,22 @@ import type { CodecContext, FilterContext, Frame, Packet } from 'node-av/lib';
 import { type Disposal, disposeOf } from './disposal.ts';
 import { loadNodeAv, type NodeAv } from './load-node-av.ts';
 import { openNodeAvInput } from './node-av-input.ts';
-import { writeNodeAvPoster } from './node-av-poster.ts';
+import { nodeAvPicture, nodeAvPictures } from './node-av-pictures.ts';
 import { openNodeAvRendition } from './node-av-rendition.ts';
+import { nodeAvSound } from './node-av-sound.ts';
 import { openUprightGraph } from './node-av-upright.ts';
 import { Refused } from './refusals.ts';
 import type { TranscodeJob, Transcoder } from './transcoder.ts';
 
 /** The embedded FFmpeg of the optional dependency `node-av`, driven packet by packet. */
-export const nodeAv: Transcoder = { name: 'node-av', missing, transcode };
+export const nodeAv: Transcoder = {
+  name: 'node-av',
+  missing,
+  transcode,
+  pictures: nodeAvPictures,
+  picture: nodeAvPicture,
+  sound: nodeAvSound,
+};
 
 async function missing(): Promise<string | null> {
   try {
@@ -53,7 +61,16 @@ function listenForOversize(av: NodeAv, disposal: Disposal): () => Promise<boolea
 async function pump(av: NodeAv, job: TranscodeJob, disposal: Disposal): Promise<number> {
   const input = await openNodeAvInput(av, job.sourcePath, job.maxPixels, disposal);
   const graph = await openUprightGraph(av, job, input, disposal);
-  const output = await openNodeAvRendition(av, job, { timeBase: input.timeBase, rate: input.rate }, disposal);
+  const soundIndex = job.keepSound ? input.format.findBestStream(av.AVMEDIA_TYPE_AUDIO) : -1;
+  const output = await openNodeAvRendition(
+    av,
+    job,
+    { timeBase: input.timeBase, rate: input.rate },
+    disposal,
+    {
+      sound: input.format.streams[soundIndex],
+    },
+  );
   const [packet, decoded, upright] = [new av.Packet(), new av.Frame(), new av.Frame()];
   packet.alloc();
   decoded.alloc();
@@ -70,7 +87,6 @@ async function pump(av: NodeAv, job: TranscodeJob, disposal: Disposal): Promise<
     while ((await graph.sink.buffersinkGetFrame(upright)) >= 0) {
       if (lastPts === null || upright.pts > lastPts) {
         lastPts = upright.pts;
-        if (frames === job.posterFrame) await writeNodeAvPoster(av, upright, job);
         await output.write(upright);
         frames += 1;
         job.onFrame(frames);
@@ -82,6 +98,7 @@ async function pump(av: NodeAv, job: TranscodeJob, disposal: Disposal): Promise<
   while ((await input.format.readFrame(packet)) >= 0) {
     job.signal?.throwIfAborted();
     if (packet.streamIndex === input.streamIndex) await decode(packet);
+    else if (packet.streamIndex === soundIndex) await output.writeSound(packet);
     packet.unref();
   }
   await decode(null);

@@ -1,18 +1,20 @@
-import { createHash } from 'node:crypto';
-import { createReadStream } from 'node:fs';
-import { mkdir, open, rename, rm, writeFile } from 'node:fs/promises';
+import { mkdir, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import type { Suggestion } from '@ballfirst/contracts/http/submissions';
 import { chooseTranscoder } from './choose-transcoder.ts';
-import { meanRate, readFrameTable } from './frame-times.ts';
+import { meanRate, type RenditionTable, readFrameTable } from './frame-times.ts';
+import { jpegOf } from './jpeg.ts';
 import { type ClipLimits, defaultLimits } from './limits.ts';
+import { lookAt } from './look-at.ts';
 import { type ClipHeader, probeClip } from './probe.ts';
 import { type RefusalCode, Refused } from './refusals.ts';
 import { fittedSize } from './rendition-size.ts';
+import { hashOf, settle } from './settle.ts';
 import type { Transcoder } from './transcoder.ts';
 
 export type PrepareRequest = {
   readonly sourcePath: string;
-  /** Made when missing; holds `rendition.mp4`, `poster.jpg` and `frames.json` afterwards. */
+  /** Made when missing; holds `rendition.mp4`, `poster.jpg`, `strip.jpg` and `frames.json` afterwards. */
   readonly outFolder: string;
   readonly limits?: ClipLimits;
   readonly onProgress?: (percent: number) => void;
@@ -32,13 +34,15 @@ export type PreparedClip =
       readonly renditionPath: string;
       readonly posterPath: string;
       readonly framesPath: string;
+      readonly stripPath: string;
+      readonly suggestion: Suggestion;
       readonly sha256: string;
     }
   | { readonly ok: false; readonly code: RefusalCode };
 
 /**
- * Checks a clip and makes its rendition, poster and table of frame times in this process. Files appear under their names
- * only when all three are whole. Untrusted video belongs in `prepareInChild`.
+ * Checks a clip, makes its rendition, poster, strip of film and table of frame times, and says where to look first, in this
+ * process. Files appear under their names only when all are whole. Untrusted video belongs in `prepareInChild`.
  *
  * @throws Error for trouble that is not the clip's (disk full, no decoder, aborted): worth another try
  */
@@ -62,37 +66,35 @@ async function makeFiles(
   const transcoder = request.transcoder ?? (await chooseTranscoder());
   await mkdir(request.outFolder, { recursive: true });
   const name = (file: string) => join(request.outFolder, file);
-  const part = {
-    rendition: name('.rendition.part'),
-    poster: name('.poster.part'),
-    frames: name('.frames.part'),
-  };
+  const part = (file: FileName) => name(`.${file}.part`);
+  const { signal } = request;
   try {
-    const size = fittedSize(header, limits.renditionLongSidePx);
-    const poster = fittedSize(header, limits.posterLongSidePx);
     const decoded = await transcoder.transcode({
-      ...size,
+      ...fittedSize(header, limits.renditionLongSidePx),
       sourcePath: request.sourcePath,
-      renditionPath: part.rendition,
-      posterPath: part.poster,
-      posterWidthPx: poster.widthPx,
-      posterHeightPx: poster.heightPx,
-      posterFrame: Math.floor(header.frames * posterShare),
+      renditionPath: part('rendition.mp4'),
       rotationDeg: header.rotationDeg,
       flipped: header.flipped,
+      keepSound: header.sound === 'aac',
       maxPixels: limits.maxPixels,
       onFrame: percentReporter(header.frames, request.onProgress),
-      ...(request.signal ? { signal: request.signal } : {}),
+      ...(signal ? { signal } : {}),
     });
     refuseMissingFrames(decoded, header.frames);
-    const table = await readFrameTable(part.rendition);
+    const table = await readFrameTable(part('rendition.mp4'));
     if (table.timesS.length !== decoded)
       throw new Error(`The rendition has ${table.timesS.length} of ${decoded} frames`);
-    await writeFile(part.frames, JSON.stringify(table));
-    const sha256 = await hashOf(part.rendition);
-    await settle(part.rendition, name('rendition.mp4'));
-    await settle(part.poster, name('poster.jpg'));
-    await settle(part.frames, name('frames.json'));
+    const { keys, ...written } = table;
+    await writeFile(part('frames.json'), JSON.stringify(written));
+    const looked = await lookAt(transcoder, part('rendition.mp4'), table, signal);
+    await writeFile(part('strip.jpg'), looked.strip);
+    const poster = await posterOf(transcoder, part('rendition.mp4'), table, {
+      frame: looked.posterFrame,
+      longSidePx: limits.posterLongSidePx,
+    });
+    await writeFile(part('poster.jpg'), poster);
+    const sha256 = await hashOf(part('rendition.mp4'));
+    for (const file of fileNames) await settle(part(file), name(file));
     request.onProgress?.(100);
     return {
       ok: true,
@@ -104,15 +106,30 @@ async function makeFiles(
       renditionPath: name('rendition.mp4'),
       posterPath: name('poster.jpg'),
       framesPath: name('frames.json'),
+      stripPath: name('strip.jpg'),
+      suggestion: looked.suggestion,
       sha256,
     };
   } finally {
-    for (const path of Object.values(part)) await rm(path, { force: true });
+    for (const file of fileNames) await rm(part(file), { force: true });
   }
 }
 
-/** Early in the clip the player stands over the ball. */
-const posterShare = 0.1;
+const fileNames = ['rendition.mp4', 'poster.jpg', 'strip.jpg', 'frames.json'] as const;
+type FileName = (typeof fileNames)[number];
+
+/** The picture that stands for the clip: its liveliest moment. */
+async function posterOf(
+  transcoder: Transcoder,
+  path: string,
+  { width, height, timesS }: RenditionTable,
+  { frame, longSidePx }: { frame: number; longSidePx: number },
+): Promise<Buffer> {
+  const size = fittedSize({ widthPx: width, heightPx: height }, longSidePx);
+  const timeS = timesS[frame] ?? 0;
+  const nextS = (timesS[frame + 1] ?? timeS + 0.02) - timeS;
+  return jpegOf({ ...size, rgb: await transcoder.picture({ path, timeS, nextS, ...size }) }, 80);
+}
 
 /** Frames the index promises but the data does not hold. One, or one in fifty, may be lost to a cut by the phone. */
 function refuseMissingFrames(decoded: number, promised: number): void {
@@ -131,21 +148,4 @@ function percentReporter(frames: number, report: PrepareRequest['onProgress']): 
     last = percent;
     report?.(percent);
   };
-}
-
-async function hashOf(path: string): Promise<string> {
-  const hash = createHash('sha256');
-  for await (const chunk of createReadStream(path)) hash.update(chunk as Buffer);
-  return hash.digest('hex');
-}
-
-/** Brings a file's bytes to the disk before its name appears. */
-async function settle(from: string, to: string): Promise<void> {
-  const file = await open(from, 'r+');
-  try {
-    await file.datasync();
-  } finally {
-    await file.close();
-  }
-  await rename(from, to);
 }

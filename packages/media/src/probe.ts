@@ -16,6 +16,8 @@ export type ClipHeader = {
   readonly durationS: number;
   readonly codec: 'avc' | 'hevc';
   readonly frames: number;
+  /** Codec of the first sound track, null where there is none or it is not known. */
+  readonly sound: string | null;
 };
 
 /**
@@ -82,8 +84,18 @@ async function readHeader(input: Input, limits: ClipLimits): Promise<ClipHeader>
     durationS,
     codec,
     frames,
+    sound: await soundCodec(input),
   };
 }
+
+/** Broken sound is no reason to refuse a picture. */
+const soundCodec = async (input: Input): Promise<string | null> => {
+  try {
+    return (await (await input.getPrimaryAudioTrack())?.getCodec()) ?? null;
+  } catch {
+    return null;
+  }
+};
 
 /** Counts frames in the index without reading them; those before time zero are cut off by the file's edit list. */
 async function shownFrames(

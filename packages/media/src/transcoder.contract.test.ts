@@ -5,9 +5,11 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { transcoders } from './choose-transcoder.ts';
 import { defaultLimits } from './limits.ts';
 import { likeAPhone, paintClip, patchFile, remakeClip } from './made-clips.ts';
+import { encodeSound, strikesAt } from './made-sound.ts';
 import { type PreparedClip, prepareClip } from './prepare.ts';
 import { scratchFolder } from './scratch-folder.ts';
 import { seenQuarters } from './seen-quarters.ts';
+import { soundRate } from './transcoder.ts';
 
 const at = scratchFolder();
 /** Thirty frames at an uneven pace, as phones film in poor light; whole ticks of 1/12000 s. */
@@ -36,13 +38,14 @@ async function packetsOf(path: string) {
   return { packets, codec, tracks: tracks.length };
 }
 
-const hasExiftool = (): boolean => {
+/** Why a test that asks exiftool is passed over; empty where it is installed. */
+const noExiftool = ((): string => {
   try {
-    return execFileSync('exiftool', ['-ver']).length > 0;
+    return execFileSync('exiftool', ['-ver']).length > 0 ? '' : ' (exiftool says nothing)';
   } catch {
-    return false;
+    return ' (exiftool is not installed here)';
   }
-};
+})();
 
 /** What a reader of hidden data finds beside the shape of the file itself: dates, places, names, makers. */
 const toldBy = (path: string): string[] =>
@@ -78,7 +81,7 @@ for (const transcoder of transcoders) {
         expect(packets.map((packet) => packet.timestamp)).toEqual(table.timesS);
       });
 
-      it('writes H.264 with a key frame every ten, in the order shown, index first, nothing but the picture', async () => {
+      it('writes H.264 with a key frame every ten, in the order shown, index first; no sound where there was none', async () => {
         const clip = await ready(prepare('clip.mp4'));
         const { packets, codec, tracks } = await packetsOf(clip.renditionPath);
         expect({ codec, tracks }).toEqual({ codec: 'avc', tracks: 1 });
@@ -128,9 +131,8 @@ for (const transcoder of transcoders) {
           ...{
             sourcePath: at('list.mp4'),
             renditionPath: at('list.out.mp4'),
-            posterPath: at('list.out.jpg'),
           },
-          ...{ widthPx: 160, heightPx: 96, posterWidthPx: 160, posterHeightPx: 96, posterFrame: 0 },
+          ...{ widthPx: 160, heightPx: 96, keepSound: false },
           ...{ rotationDeg: 0, flipped: false, maxPixels: 1e7, onFrame: () => {} },
         };
         await expect(transcoder.transcode(job)).rejects.toMatchObject({ code: 'not_video' });
@@ -149,17 +151,70 @@ for (const transcoder of transcoders) {
         });
       });
 
-      it.each(['mp4', 'mov'] as const)('strips place and title from a %s', async (kind) => {
-        await remakeClip(at('clip.mp4'), at(`placed.${kind}`), { kind, tags: { '©xyz': place } });
-        expect(readFileSync(at(`placed.${kind}`)).includes(place)).toBe(true);
-        const clip = await ready(prepare(`placed.${kind}`));
-        for (const path of [clip.renditionPath, clip.posterPath]) {
-          const bytes = readFileSync(path);
-          for (const trace of [place, 'at home', '©xyz', 'GPS'])
-            expect(bytes.includes(Buffer.from(trace, 'latin1'))).toBe(false);
-          if (hasExiftool()) expect(toldBy(path)).toEqual([]);
+      it.each(['mp4', 'mov'] as const)(
+        'strips place and title from a %s',
+        async (kind) => {
+          await remakeClip(at('clip.mp4'), at(`placed.${kind}`), { kind, tags: { '©xyz': place } });
+          expect(readFileSync(at(`placed.${kind}`)).includes(place)).toBe(true);
+          const clip = await ready(prepare(`placed.${kind}`));
+          for (const path of [clip.renditionPath, clip.posterPath]) {
+            const bytes = readFileSync(path);
+            for (const trace of [place, 'at home', '©xyz', 'GPS'])
+              expect(bytes.includes(Buffer.from(trace, 'latin1'))).toBe(false);
+          }
+        },
+        30_000,
+      );
+
+      it.each(['mp4', 'mov'] as const)(
+        `leaves nothing to tell of a %s with sound, by exiftool’s word${noExiftool}`,
+        { skip: noExiftool !== '', timeout: 30_000 },
+        async (kind) => {
+          const sound = await encodeSound(strikesAt(2, [{ atS: 1, loud: 0.5 }]));
+          await remakeClip(at('clip.mp4'), at(`told.${kind}`), { kind, sound, tags: { '©xyz': place } });
+          expect(toldBy(at(`told.${kind}`)).join()).toMatch(/GPS/);
+          const clip = await ready(prepare(`told.${kind}`));
+          for (const path of [clip.renditionPath, clip.posterPath, clip.stripPath]) {
+            expect(toldBy(path)).toEqual([]);
+          }
+        },
+      );
+
+      it('keeps the sound as it came, at its time, and hears the strike in it', async () => {
+        const timesS = Array.from({ length: 60 }, (_, frame) => frame / 30);
+        const film = { widthPx: 160, heightPx: 96, timesS, moving: { from: 36, to: 52 } };
+        await paintClip(at('swing.mp4'), film);
+        const sound = await encodeSound(strikesAt(2, [{ atS: 1.5, loud: 0.5 }]));
+        await remakeClip(at('swing.mp4'), at('heard.mov'), { kind: 'mov', sound });
+        const clip = await ready(prepare('heard.mov'));
+        expect(await packetsOf(clip.renditionPath)).toMatchObject({ codec: 'avc', tracks: 2 });
+        const { impact, window } = clip.suggestion;
+        expect(impact).toMatchObject({ confidence: 'likely', others: 0, frame: 45, uFrames: 1 });
+        // 4 m at 343.4 m/s are 11.6 ms; within 2 ms.
+        expect(Math.abs((impact?.impactMs ?? 0) - (1500 - 11.6))).toBeLessThan(2);
+        expect(window).toEqual({ first: 35, last: 53 });
+        const samples = await transcoder.sound(clip.renditionPath);
+        expect((samples?.length ?? 0) / soundRate).toBeCloseTo(2, 1);
+      }, 30_000);
+
+      it('gives one picture of one moment: the frame that was asked for, however uneven the pace', async () => {
+        const clip = await ready(prepare('clip.mp4'));
+        const { timesS }: { timesS: number[] } = JSON.parse(readFileSync(clip.framesPath, 'utf8'));
+        const all: number[] = [];
+        const size = { path: clip.renditionPath, widthPx: 160, heightPx: 96 };
+        const grey = (rgb: Buffer): number => rgb.readUInt8((90 * 160 + 120) * 3);
+        await transcoder.pictures({ ...size, keyFramesOnly: false, take: (rgb) => all.push(grey(rgb)) });
+        expect(all).toHaveLength(30);
+        expect(new Set(all.slice(0, 8)).size).toBeGreaterThan(4);
+        const keys: number[] = [];
+        await transcoder.pictures({ ...size, keyFramesOnly: true, take: (rgb) => keys.push(grey(rgb)) });
+        expect(keys).toEqual([all[0], all[10], all[20]]);
+        for (const frame of [0, 3, 11, 29]) {
+          const [timeS = 0, next = timeS + 0.02] = timesS.slice(frame);
+          const rgb = await transcoder.picture({ ...size, timeS, nextS: next - timeS });
+          expect(grey(rgb)).toBe(all[frame]);
         }
-      });
+      }, 30_000);
 
       it('refuses a clip half of whose frames are gone though its index is whole', async () => {
         const bytes = readFileSync(at('clip.mp4'));

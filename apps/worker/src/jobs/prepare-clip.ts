@@ -5,7 +5,7 @@ import type { PreparedClip } from '@ballfirst/media/prepare';
 import { beginPreparing } from '@ballfirst/services/clips/begin-preparing';
 import { eraseClip } from '@ballfirst/services/clips/erase-clip';
 import { finishPreparing, type Outcome } from '@ballfirst/services/clips/finish-preparing';
-import { framesKey, originalKey, posterKey, renditionKey } from '@ballfirst/services/clips/keys';
+import { framesKey, originalKey, posterKey, renditionKey, stripKey } from '@ballfirst/services/clips/keys';
 import { reportPercent } from '@ballfirst/services/clips/report-percent';
 import type { Context } from '@ballfirst/services/context';
 import { eventJob } from '../event-job.ts';
@@ -84,11 +84,11 @@ const outcomeOf = (prepared: PreparedClip): Outcome =>
         fps: prepared.fps,
         durationMs: prepared.durationMs,
         sha256: prepared.sha256,
-        suggestion: null,
+        suggestion: prepared.suggestion,
       }
     : { kind: 'refused', refusal: prepared.code };
 
-/** Puts the three files under their keys. Two overlapping runs make the same files from the same source. */
+/** Puts the files under their keys. Two overlapping runs make the same files from the same source. */
 const keep = async (
   ctx: Context,
   of: { academyId: string; clipId: string },
@@ -98,6 +98,7 @@ const keep = async (
   const files = [
     ['frames.json', framesKey(of)],
     ['poster.jpg', posterKey(of)],
+    ['strip.jpg', stripKey(of)],
     ['rendition.mp4', renditionKey(of)],
   ] as const;
   for (const [name, key] of files) await rename(path.join(outFolder, name), blobs.localPath(key));
