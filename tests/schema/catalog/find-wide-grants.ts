@@ -35,7 +35,8 @@ const tables = `
       OR name IN ('audit_entry', 'standing_change', 'mail', 'effect', 'system.outbox'))
   UNION ALL SELECT name || ': app may delete history' FROM rights
     WHERE grantee = 'app'::regrole AND privilege = 'DELETE'
-      AND name NOT IN ('mark', 'observation', 'measurement', 'idempotency')
+      -- A recorded voice goes with its draft and with its clip.
+      AND name NOT IN ('mark', 'observation', 'measurement', 'idempotency', 'talk_through')
   UNION ALL SELECT name || ': queue has ' || privilege FROM rights
     WHERE grantee = 'queue'::regrole AND space <> 'bullmq'
   UNION ALL SELECT name || ': crossing has ' || privilege FROM rights

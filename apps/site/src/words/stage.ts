@@ -54,6 +54,7 @@ export const stageWords = {
         ['b', 'brighter; with Shift darker'],
         ['g', 'lines on or off'],
         ['f', 'full screen'],
+        ['v', 'another swing beside this one'],
       ],
     },
     {

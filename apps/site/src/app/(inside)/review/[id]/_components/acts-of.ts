@@ -16,6 +16,7 @@ type Given = {
   canWork: boolean;
   onLines: () => void;
   fullScreen: () => void;
+  onCompare: () => void;
 };
 
 /** So much of what is shown goes by with one press. */
@@ -69,5 +70,6 @@ export const actsOf = (given: Given): StageActs => {
     brighter: stage.brighter,
     lines: given.onLines,
     fullScreen: given.fullScreen,
+    compare: given.onCompare,
   };
 };

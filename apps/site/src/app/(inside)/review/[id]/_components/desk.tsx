@@ -5,6 +5,7 @@ import type { FaultId } from '@ballfirst/library/types';
 import type { View } from '@ballfirst/swing/marks';
 import type { Place } from '@ballfirst/swing/place';
 import { useEffect, useMemo } from 'react';
+import type { ComparableHere } from '../_compare/use-comparable.ts';
 import type { Marking } from '../_marking/marking.ts';
 import { observationsOf } from '../_marking/observations-of.ts';
 import { passOf } from '../_marking/pass-of.ts';
@@ -38,6 +39,7 @@ type Props = {
   onView: (view: DeskView) => void;
   onFilmAgain: (reason: FilmAgainReason) => void;
   onPutRight: () => void;
+  comparable: ComparableHere;
   causes: (view: DeskView, onPlace: (place: Place) => void) => React.ReactNode;
 };
 
@@ -78,6 +80,8 @@ export function Desk(props: Props) {
           stage={stage}
           asking={asking}
           pass={pass.places}
+          comparable={props.comparable}
+          swing={swing}
           canWork={canWork}
           onPutRight={props.onPutRight}
         />

@@ -9,6 +9,7 @@ import { useOnceKey } from '../../../../../http/use-once-key.ts';
 import { useSending } from '../../../../../http/use-sending.ts';
 import { TroubleNote } from '../../../../../shell/trouble-note.tsx';
 import { reviewWords } from '../../../../../words/review.ts';
+import { useComparable } from '../_compare/use-comparable.ts';
 import { ReplyEditor } from '../_reply/reply-editor.tsx';
 import { type Drill, fillFor } from '../_reply/reply-form.ts';
 import { useReply } from '../_reply/use-reply.ts';
@@ -31,6 +32,7 @@ export function Review({ first, drills, membershipId }: Props) {
   const { submission, setSubmission } = held;
   const canWork = held.mine && submission.status === 'waiting';
   const replying = useReply({ id: submission.id, membershipId, first: first.reply, canWork });
+  const comparable = useComparable(submission.id);
   const choosing = useSending();
   const once = useOnceKey();
   const [fault, setFault] = useState<FaultId>(first.evidence[0]?.fault ?? 'fat');
@@ -119,6 +121,7 @@ export function Review({ first, drills, membershipId }: Props) {
           onView={onView}
           onFilmAgain={offer}
           onPutRight={() => setPutRight(true)}
+          comparable={comparable}
           causes={(now, onPlace) => (
             <>
               <CauseList

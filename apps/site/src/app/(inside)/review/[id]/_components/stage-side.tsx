@@ -6,6 +6,11 @@ import { useClip } from '../../../../../frames/use-clip.ts';
 import { useKept } from '../../../../../shell/use-kept.ts';
 import { pointNames, positionNames } from '../../../../../words/marks.ts';
 import { reviewWords } from '../../../../../words/review.ts';
+import compared from '../_compare/compare.module.css';
+import { CompareBar } from '../_compare/compare-bar.tsx';
+import { ComparePane } from '../_compare/compare-pane.tsx';
+import type { ComparableHere } from '../_compare/use-comparable.ts';
+import { useCompare } from '../_compare/use-compare.ts';
 import { frameOfMoment, markAt } from '../_marking/marking.ts';
 import type { ClipMarking } from '../_marking/use-marking.ts';
 import { FilmStrip } from '../_stage/film-strip.tsx';
@@ -29,13 +34,16 @@ type Props = {
   stage: StageView;
   asking: AskingHere;
   pass: readonly Place[];
+  comparable: ComparableHere;
+  swing: { club: Reply<'readSubmission'>['club']; hand: 'right' | 'left' };
   canWork: boolean;
   onPutRight: () => void;
 };
 const noTimes: readonly number[] = [];
 
 /** The stage with everything under it that moves the picture. */
-export function StageSide({ clip, marking, stage, asking, pass, canWork, onPutRight }: Props) {
+export function StageSide(props: Props) {
+  const { clip, marking, stage, asking, pass, comparable, swing, canWork, onPutRight } = props;
   const { picture, view } = clip;
   const opening = useClip(clip.media.rendition);
   const open = opening.kind === 'open' ? opening.clip : null;
@@ -46,7 +54,10 @@ export function StageSide({ clip, marking, stage, asking, pass, canWork, onPutRi
   const [sheet, setSheet] = useState(false);
   const [keysOn, setKeysOn] = useKept('ballfirst.keys', true);
   const impact = frameOfMoment(marks, 'impact');
-  const play = usePlay(stage, open?.timesS ?? noTimes, impact);
+  const timesS = open?.timesS ?? noTimes;
+  const play = usePlay(stage, timesS, impact);
+  const compare = useCompare({ comparable, clip, ...swing, marks, timesS });
+  const other = compare.on ? compare.chosen : null;
   const part = useMemo(() => partOf(picture, zoom), [picture, zoom]);
   const kinds = linesOfView(view);
   const lines = overlayLines(marks, view, asking.moment, picture).filter(({ kind }) => !hidden.has(kind));
@@ -70,7 +81,10 @@ export function StageSide({ clip, marking, stage, asking, pass, canWork, onPutRi
   const onLines = () => setHidden((now) => new Set(now.size > 0 ? [] : kinds));
 
   useDeskKeys({
-    acts: actsOf({ stage, asking, marking, positions, play, part, canWork, onLines, fullScreen }),
+    acts: actsOf({
+      ...{ stage, asking, marking, positions, play, part, canWork },
+      ...{ onLines, fullScreen, onCompare: compare.toggle },
+    }),
     play,
     active: keysOn && !sheet,
     onSheet: () => setSheet(true),
@@ -79,22 +93,36 @@ export function StageSide({ clip, marking, stage, asking, pass, canWork, onPutRi
 
   return (
     <div ref={whole} className={styles.whole}>
-      <Stage
-        pictures={open?.pictures ?? null}
-        size={picture}
-        stage={stage}
-        part={part}
-        shown={shown}
-        lines={lines}
-        asking={asking}
-        asks={asks}
-        canWork={canWork}
-      />
+      <div className={compared.two} data-on={other !== null}>
+        <Stage
+          pictures={open?.pictures ?? null}
+          size={picture}
+          stage={stage}
+          part={part}
+          shown={shown}
+          lines={lines}
+          asking={asking}
+          asks={asks}
+          canWork={canWork}
+        />
+        {other !== null && other.clip.picture !== null && (
+          <ComparePane
+            compare={compare}
+            other={other}
+            size={other.clip.picture}
+            here={{ timesS, size: picture }}
+            stage={stage}
+            moment={asking.moment}
+            hidden={hidden}
+          />
+        )}
+      </div>
       <div className={styles.bench}>
         {opening.kind === 'opening' && <p role="status">{reviewWords.opening}</p>}
         {opening.kind === 'failed' && <p role="alert">{reviewWords.failed}</p>}
         {open !== null && (
           <>
+            {compare.on && <CompareBar compare={compare} />}
             <StageMoves stage={stage} timesS={open.timesS} play={play} impactKnown={impact !== null} />
             <StageOptions
               stage={stage}
@@ -103,6 +131,7 @@ export function StageSide({ clip, marking, stage, asking, pass, canWork, onPutRi
               onLine={onLine}
               onFullScreen={fullScreen}
               onKeys={() => setSheet(true)}
+              compare={compare}
             />
             <FilmStrip
               pictures={open.pictures}

@@ -23,6 +23,7 @@ export type StageActs = {
   brighter: (by: 1 | -1) => void;
   lines: () => void;
   fullScreen: () => void;
+  compare: () => void;
 };
 type Key = Pick<KeyboardEvent, 'key' | 'altKey' | 'shiftKey' | 'repeat'>;
 
@@ -80,6 +81,7 @@ export const stageKey = (event: Key, act: StageActs): boolean => {
   else if (key === 'B') act.brighter(-1);
   else if (key === 'g') act.lines();
   else if (key === 'f') act.fullScreen();
+  else if (key === 'v') act.compare();
   else return false;
   return true;
 };

@@ -1,4 +1,5 @@
 'use client';
+import { compareWords } from '../../../../../words/compare.ts';
 import { reviewWords } from '../../../../../words/review.ts';
 import { lineNames, stageWords } from '../../../../../words/stage.ts';
 import type { LineKind } from './overlay-lines.ts';
@@ -13,10 +14,11 @@ type Props = {
   onLine: (kind: LineKind) => void;
   onFullScreen: () => void;
   onKeys: () => void;
+  compare: { readonly on: boolean; toggle: () => void };
 };
 
 /** How the picture is looked at: closer, brighter, with which lines, on the whole screen. */
-export function StageOptions({ stage, kinds, hidden, onLine, onFullScreen, onKeys }: Props) {
+export function StageOptions({ stage, kinds, hidden, onLine, onFullScreen, onKeys, compare }: Props) {
   const { zoom, light } = stage;
   const button = (name: string, on: boolean, act: () => void) => (
     <button type="button" className="small-button" disabled={!on} onClick={act}>
@@ -32,6 +34,9 @@ export function StageOptions({ stage, kinds, hidden, onLine, onFullScreen, onKey
           <span className="small">{stageWords.times(zoom.times)}</span>
         </span>
         <span>
+          <button type="button" className="small-button" aria-pressed={compare.on} onClick={compare.toggle}>
+            {compareWords.open}
+          </button>
           {button(stageWords.fullScreen, true, onFullScreen)}
           {button(stageWords.keysTitle, true, onKeys)}
         </span>
