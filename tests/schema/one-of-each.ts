@@ -36,6 +36,16 @@ export const oneOfEach = async (db: Database): Promise<string> => {
         ...{ relation: 'parent', quality: false, teaching: false, askedAt: at },
       },
     });
+    await tx.coachNote.create({ data: { academyId, studentId, words: 'Stiff.', version: 1, ...by } });
+    await tx.lesson.create({
+      data: { academyId, id: newId(), studentId, localDate: '2026-03-10', words: 'Grip.', ...by },
+    });
+    await tx.lineTest.create({
+      data: { academyId, id: newId(), studentId, startsMm: [-40, 0, 10], localDate: '2026-03-10', ...by },
+    });
+    await tx.teachingClip.create({
+      data: { academyId, cause: 'hang-back', title: 'Hips', url: 'https://films.example/hips', ...by },
+    });
     await tx.mark.create({
       data: {
         ...{ academyId, clipId, position: 'address', point: 'ball', frame: 1, x: 10, y: 20 },

@@ -1216,6 +1216,174 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/students/{id}/about": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * What a coach wants to know of a student while looking at a swing: wishes, note, last drill, timeline.
+         * @description For: coach, manager.
+         */
+        get: operations["readAbout"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/students/{id}/note": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        /**
+         * Keep the private note about a student; students never see it. The first save sends If-Match: "0".
+         * @description For: coach, manager.
+         */
+        put: operations["saveCoachNote"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/students/{id}/lessons": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Note a lesson that was given in person; it stands on the timeline.
+         * @description For: coach, manager.
+         */
+        post: operations["noteLesson"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/students/{id}/line-tests": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The line tests of a student, newest first, twenty at most.
+         * @description For: student, coach, manager.
+         */
+        get: operations["listLineTests"];
+        put?: never;
+        /**
+         * Note where up to ten brushes over a line began; answers with their mean and its doubt.
+         * @description For: student, coach, manager.
+         */
+        post: operations["noteLineTest"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/submissions/{id}/then-and-now": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The first swing of the student and this one at the same moment, where both are marked there.
+         * @description For: student, coach, manager.
+         */
+        get: operations["readThenAndNow"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/faults": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Faults and causes by count over seven and thirty days, and what to teach next.
+         * @description For: coach, manager.
+         */
+        get: operations["readFaultsLately"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/library/teaching-clips": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The academy’s teaching clips, one a cause.
+         * @description For: coach, manager.
+         */
+        get: operations["listTeachingClips"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/library/teaching-clips/{cause}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        /**
+         * Keep the address of a film that explains a cause.
+         * @description For: coach, manager.
+         */
+        put: operations["keepTeachingClip"];
+        post?: never;
+        /**
+         * Take the teaching clip of a cause away.
+         * @description For: coach, manager.
+         */
+        delete: operations["removeTeachingClip"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/trials": {
         parameters: {
             query?: never;
@@ -1304,12 +1472,12 @@ export interface paths {
             cookie?: never;
         };
         /**
-         * Whether reminders are on.
+         * Whether reminders are on, and the hours in which nothing comes that can wait.
          * @description For: student.
          */
         get: operations["readReminders"];
         /**
-         * Switch reminders on or off; replies and check-ins still come.
+         * Switch reminders on or off; replies and check-ins still come. Quiet hours left out stay as they are.
          * @description For: student.
          */
         put: operations["chooseReminders"];
@@ -7328,6 +7496,1203 @@ export interface operations {
             };
         };
     };
+    readAbout: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        student: {
+                            /** Format: uuid */
+                            id: string;
+                            name: string;
+                            /** @enum {string} */
+                            hand: "right" | "left";
+                            /** @enum {string} */
+                            ageGroup: "adult" | "junior" | "senior";
+                            /** @enum {string} */
+                            units: "metric" | "imperial";
+                        };
+                        means: {
+                            usualMiss: ("fat" | "thin" | "topped" | "heel" | "toe" | "shank" | "sky") | null;
+                            daysPerWeek: number | null;
+                            minutesPerDay: number | null;
+                            place: ("mat" | "grass" | "home") | null;
+                            goal: string | null;
+                            body: string | null;
+                            bodyAgreed: boolean;
+                        };
+                        note: {
+                            words: string;
+                            version: number;
+                            by: string | null;
+                            at: string | null;
+                        };
+                        last: {
+                            cause: string;
+                            drill: string;
+                            rung: string;
+                            /** @enum {string} */
+                            status: "open" | "held" | "done" | "replaced";
+                            /** Format: date-time */
+                            since: string;
+                            entries: number;
+                            balls: number;
+                            clean: number;
+                        } | null;
+                        progress: {
+                            /** @enum {string} */
+                            verdict: "better" | "no-clear-change" | "worse" | "over-correcting";
+                            words: string;
+                            balls: string | null;
+                            basis: string;
+                            /** Format: date-time */
+                            since: string;
+                            /** Format: date-time */
+                            latest: string;
+                        } | null;
+                        lineTest: {
+                            /** Format: uuid */
+                            id: string;
+                            /** Format: date-time */
+                            at: string;
+                            /** Format: date */
+                            localDate: string;
+                            by: string;
+                            startsMm: number[];
+                            behind: number;
+                            meanStartMm: number;
+                            sdMm: number;
+                            lowMm: number;
+                            highMm: number;
+                        } | null;
+                        timeline: ({
+                            /** @constant */
+                            kind: "standing";
+                            /** Format: uuid */
+                            id: string;
+                            /** Format: date-time */
+                            at: string;
+                            /** @enum {string} */
+                            to: "invited" | "trial" | "lapsed" | "paid" | "paused" | "left";
+                            reason: string;
+                        } | {
+                            /** @constant */
+                            kind: "swing";
+                            /** Format: uuid */
+                            id: string;
+                            /** Format: date-time */
+                            at: string;
+                            /** @enum {string} */
+                            club: "driver" | "fairway" | "hybrid" | "5-iron" | "6-iron" | "7-iron" | "8-iron" | "9-iron" | "wedge";
+                            fault: ("solid" | "fat" | "thin" | "topped" | "heel" | "toe" | "shank" | "sky") | null;
+                            /** @enum {string} */
+                            status: "preparing" | "needs-clip" | "waiting" | "answered" | "film-again" | "withdrawn";
+                            /** @enum {string} */
+                            pain: "none" | "new" | "worse";
+                            words: string;
+                        } | {
+                            /** @constant */
+                            kind: "reply";
+                            /** Format: uuid */
+                            id: string;
+                            /** Format: date-time */
+                            at: string;
+                            /** Format: uuid */
+                            submissionId: string;
+                            by: string;
+                            cause: string | null;
+                            read: boolean;
+                        } | {
+                            /** @constant */
+                            kind: "programme";
+                            /** Format: uuid */
+                            id: string;
+                            /** Format: date-time */
+                            at: string;
+                            cause: string;
+                            drill: string;
+                        } | {
+                            /** @constant */
+                            kind: "entry";
+                            /** Format: uuid */
+                            id: string;
+                            /** Format: date-time */
+                            at: string;
+                            rung: string;
+                            balls: number;
+                            clean: number;
+                            /** @enum {string} */
+                            verdict: "passed" | "stay" | "back" | "hold";
+                            /** @enum {string} */
+                            pain: "none" | "new" | "worse";
+                        } | {
+                            /** @constant */
+                            kind: "question";
+                            /** Format: uuid */
+                            id: string;
+                            /** Format: date-time */
+                            at: string;
+                            /** Format: uuid */
+                            replyId: string;
+                            /** @enum {string} */
+                            voice: "student" | "coach";
+                            words: string;
+                        } | {
+                            /** @constant */
+                            kind: "lesson";
+                            /** Format: uuid */
+                            id: string;
+                            /** Format: date-time */
+                            at: string;
+                            /** Format: date */
+                            localDate: string;
+                            by: string;
+                            words: string;
+                        } | {
+                            /** Format: uuid */
+                            id: string;
+                            /** Format: date-time */
+                            at: string;
+                            /** Format: date */
+                            localDate: string;
+                            by: string;
+                            startsMm: number[];
+                            behind: number;
+                            meanStartMm: number;
+                            sdMm: number;
+                            lowMm: number;
+                            highMm: number;
+                            /** @constant */
+                            kind: "line-test";
+                        })[];
+                        older: boolean;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    saveCoachNote: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description The version that was changed, in quotes: the ETag. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    words: string;
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    /** @description The version now. */
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        words: string;
+                        version: number;
+                        by: string | null;
+                        at: string | null;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Changed since. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description If-Match is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    noteLesson: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description A fresh UUID for each thing made; the same when retried. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    /** Format: date */
+                    localDate: string;
+                    words: string;
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        student: {
+                            /** Format: uuid */
+                            id: string;
+                            name: string;
+                            /** @enum {string} */
+                            hand: "right" | "left";
+                            /** @enum {string} */
+                            ageGroup: "adult" | "junior" | "senior";
+                            /** @enum {string} */
+                            units: "metric" | "imperial";
+                        };
+                        means: {
+                            usualMiss: ("fat" | "thin" | "topped" | "heel" | "toe" | "shank" | "sky") | null;
+                            daysPerWeek: number | null;
+                            minutesPerDay: number | null;
+                            place: ("mat" | "grass" | "home") | null;
+                            goal: string | null;
+                            body: string | null;
+                            bodyAgreed: boolean;
+                        };
+                        note: {
+                            words: string;
+                            version: number;
+                            by: string | null;
+                            at: string | null;
+                        };
+                        last: {
+                            cause: string;
+                            drill: string;
+                            rung: string;
+                            /** @enum {string} */
+                            status: "open" | "held" | "done" | "replaced";
+                            /** Format: date-time */
+                            since: string;
+                            entries: number;
+                            balls: number;
+                            clean: number;
+                        } | null;
+                        progress: {
+                            /** @enum {string} */
+                            verdict: "better" | "no-clear-change" | "worse" | "over-correcting";
+                            words: string;
+                            balls: string | null;
+                            basis: string;
+                            /** Format: date-time */
+                            since: string;
+                            /** Format: date-time */
+                            latest: string;
+                        } | null;
+                        lineTest: {
+                            /** Format: uuid */
+                            id: string;
+                            /** Format: date-time */
+                            at: string;
+                            /** Format: date */
+                            localDate: string;
+                            by: string;
+                            startsMm: number[];
+                            behind: number;
+                            meanStartMm: number;
+                            sdMm: number;
+                            lowMm: number;
+                            highMm: number;
+                        } | null;
+                        timeline: ({
+                            /** @constant */
+                            kind: "standing";
+                            /** Format: uuid */
+                            id: string;
+                            /** Format: date-time */
+                            at: string;
+                            /** @enum {string} */
+                            to: "invited" | "trial" | "lapsed" | "paid" | "paused" | "left";
+                            reason: string;
+                        } | {
+                            /** @constant */
+                            kind: "swing";
+                            /** Format: uuid */
+                            id: string;
+                            /** Format: date-time */
+                            at: string;
+                            /** @enum {string} */
+                            club: "driver" | "fairway" | "hybrid" | "5-iron" | "6-iron" | "7-iron" | "8-iron" | "9-iron" | "wedge";
+                            fault: ("solid" | "fat" | "thin" | "topped" | "heel" | "toe" | "shank" | "sky") | null;
+                            /** @enum {string} */
+                            status: "preparing" | "needs-clip" | "waiting" | "answered" | "film-again" | "withdrawn";
+                            /** @enum {string} */
+                            pain: "none" | "new" | "worse";
+                            words: string;
+                        } | {
+                            /** @constant */
+                            kind: "reply";
+                            /** Format: uuid */
+                            id: string;
+                            /** Format: date-time */
+                            at: string;
+                            /** Format: uuid */
+                            submissionId: string;
+                            by: string;
+                            cause: string | null;
+                            read: boolean;
+                        } | {
+                            /** @constant */
+                            kind: "programme";
+                            /** Format: uuid */
+                            id: string;
+                            /** Format: date-time */
+                            at: string;
+                            cause: string;
+                            drill: string;
+                        } | {
+                            /** @constant */
+                            kind: "entry";
+                            /** Format: uuid */
+                            id: string;
+                            /** Format: date-time */
+                            at: string;
+                            rung: string;
+                            balls: number;
+                            clean: number;
+                            /** @enum {string} */
+                            verdict: "passed" | "stay" | "back" | "hold";
+                            /** @enum {string} */
+                            pain: "none" | "new" | "worse";
+                        } | {
+                            /** @constant */
+                            kind: "question";
+                            /** Format: uuid */
+                            id: string;
+                            /** Format: date-time */
+                            at: string;
+                            /** Format: uuid */
+                            replyId: string;
+                            /** @enum {string} */
+                            voice: "student" | "coach";
+                            words: string;
+                        } | {
+                            /** @constant */
+                            kind: "lesson";
+                            /** Format: uuid */
+                            id: string;
+                            /** Format: date-time */
+                            at: string;
+                            /** Format: date */
+                            localDate: string;
+                            by: string;
+                            words: string;
+                        } | {
+                            /** Format: uuid */
+                            id: string;
+                            /** Format: date-time */
+                            at: string;
+                            /** Format: date */
+                            localDate: string;
+                            by: string;
+                            startsMm: number[];
+                            behind: number;
+                            meanStartMm: number;
+                            sdMm: number;
+                            lowMm: number;
+                            highMm: number;
+                            /** @constant */
+                            kind: "line-test";
+                        })[];
+                        older: boolean;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listLineTests: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        /** @enum {string} */
+                        units: "metric" | "imperial";
+                        items: {
+                            /** Format: uuid */
+                            id: string;
+                            /** Format: date-time */
+                            at: string;
+                            /** Format: date */
+                            localDate: string;
+                            by: string;
+                            startsMm: number[];
+                            behind: number;
+                            meanStartMm: number;
+                            sdMm: number;
+                            lowMm: number;
+                            highMm: number;
+                        }[];
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    noteLineTest: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description A fresh UUID for each thing made; the same when retried. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    startsMm: number[];
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        /** @enum {string} */
+                        units: "metric" | "imperial";
+                        items: {
+                            /** Format: uuid */
+                            id: string;
+                            /** Format: date-time */
+                            at: string;
+                            /** Format: date */
+                            localDate: string;
+                            by: string;
+                            startsMm: number[];
+                            behind: number;
+                            meanStartMm: number;
+                            sdMm: number;
+                            lowMm: number;
+                            highMm: number;
+                        }[];
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readThenAndNow: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        pair: {
+                            /** @enum {string} */
+                            moment: "address" | "shaft-parallel-back" | "lead-arm-parallel-back" | "top" | "lead-arm-parallel-down" | "shaft-parallel-down" | "impact" | "shaft-parallel-through" | "finish";
+                            first: {
+                                /** Format: uuid */
+                                submissionId: string;
+                                /** Format: date-time */
+                                sentAt: string;
+                                tally: components["schemas"]["Tally"];
+                                picture: {
+                                    rendition: string;
+                                    poster: string;
+                                    timeS: number;
+                                    widthPx: number;
+                                    heightPx: number;
+                                } | null;
+                            };
+                            latest: {
+                                /** Format: uuid */
+                                submissionId: string;
+                                /** Format: date-time */
+                                sentAt: string;
+                                tally: components["schemas"]["Tally"];
+                                picture: {
+                                    rendition: string;
+                                    poster: string;
+                                    timeS: number;
+                                    widthPx: number;
+                                    heightPx: number;
+                                } | null;
+                            };
+                        } | null;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readFaultsLately: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        week: {
+                            days: number;
+                            swings: number;
+                            faultStudents: number;
+                            causeStudents: number;
+                            faults: {
+                                id: string;
+                                name: string;
+                                swings: number;
+                                students: number;
+                                share: {
+                                    share: number;
+                                    low: number;
+                                    high: number;
+                                };
+                                change: ("more" | "less" | "no-clear-change") | null;
+                            }[];
+                            causes: {
+                                id: string;
+                                name: string;
+                                swings: number;
+                                students: number;
+                                share: {
+                                    share: number;
+                                    low: number;
+                                    high: number;
+                                };
+                                change: ("more" | "less" | "no-clear-change") | null;
+                            }[];
+                        };
+                        month: {
+                            days: number;
+                            swings: number;
+                            faultStudents: number;
+                            causeStudents: number;
+                            faults: {
+                                id: string;
+                                name: string;
+                                swings: number;
+                                students: number;
+                                share: {
+                                    share: number;
+                                    low: number;
+                                    high: number;
+                                };
+                                change: ("more" | "less" | "no-clear-change") | null;
+                            }[];
+                            causes: {
+                                id: string;
+                                name: string;
+                                swings: number;
+                                students: number;
+                                share: {
+                                    share: number;
+                                    low: number;
+                                    high: number;
+                                };
+                                change: ("more" | "less" | "no-clear-change") | null;
+                            }[];
+                        };
+                        teachNext: {
+                            cause: string;
+                            name: string;
+                            students: number;
+                            of: number;
+                            days: number;
+                            say: string;
+                            drills: {
+                                id: string;
+                                name: string;
+                                purpose: string;
+                            }[];
+                            cautions: string[];
+                        } | null;
+                    };
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listTeachingClips: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: {
+                            cause: string;
+                            causeName: string;
+                            title: string;
+                            url: string;
+                            by: string;
+                            /** Format: date-time */
+                            at: string;
+                        }[];
+                    };
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    keepTeachingClip: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                cause: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    title: string;
+                    url: string;
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: {
+                            cause: string;
+                            causeName: string;
+                            title: string;
+                            url: string;
+                            by: string;
+                            /** Format: date-time */
+                            at: string;
+                        }[];
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    removeTeachingClip: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                cause: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: {
+                            cause: string;
+                            causeName: string;
+                            title: string;
+                            url: string;
+                            by: string;
+                            /** Format: date-time */
+                            at: string;
+                        }[];
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     readTrials: {
         parameters: {
             query?: {
@@ -7593,6 +8958,10 @@ export interface operations {
                 content: {
                     "application/json": {
                         reminders: boolean;
+                        quiet: {
+                            from: string;
+                            to: string;
+                        } | null;
                     };
                 };
             };
@@ -7636,6 +9005,10 @@ export interface operations {
             content: {
                 "application/json": {
                     reminders: boolean;
+                    quiet?: {
+                        from: string;
+                        to: string;
+                    } | null;
                 };
             };
         };
@@ -7648,6 +9021,10 @@ export interface operations {
                 content: {
                     "application/json": {
                         reminders: boolean;
+                        quiet: {
+                            from: string;
+                            to: string;
+                        } | null;
                     };
                 };
             };

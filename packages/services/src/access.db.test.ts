@@ -14,6 +14,9 @@ import { createProgramme, createReply } from '@ballfirst/testing/practice-factor
 import { type SystemWorld, systemWorld } from '@ballfirst/testing/system-world';
 import { type TestDatabase, testDatabase } from '@ballfirst/testing/test-database';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { noteLesson } from './about/note-lesson.ts';
+import { readAbout } from './about/read-about.ts';
+import { saveCoachNote } from './about/save-coach-note.ts';
 import { answerBack } from './asking/answer-back.ts';
 import { askBack } from './asking/ask-back.ts';
 import { finishClip } from './clips/finish-clip.ts';
@@ -32,6 +35,8 @@ import { closeConcern } from './inbox/close-concern.ts';
 import { handOverSubmission } from './inbox/hand-over-submission.ts';
 import { releaseConcern } from './inbox/release-concern.ts';
 import { releaseSubmission } from './inbox/release-submission.ts';
+import { listLineTests } from './line-tests/list-line-tests.ts';
+import { noteLineTest } from './line-tests/note-line-test.ts';
 import { logPractice } from './practice/log-practice.ts';
 import { markReplyRead } from './practice/mark-reply-read.ts';
 import { readProgramme } from './practice/read-programme.ts';
@@ -59,6 +64,7 @@ import { captionTalkThrough } from './talk-through/caption-talk-through.ts';
 import { dropTalkThrough } from './talk-through/drop-talk-through.ts';
 import { readTalkThrough } from './talk-through/read-talk-through.ts';
 import { saveTalkThrough } from './talk-through/save-talk-through.ts';
+import { readThenAndNow } from './then-and-now/read-then-and-now.ts';
 
 type Ids = {
   submission: string;
@@ -137,6 +143,14 @@ const asked: Record<string, Asks> = {
   readProgramme: (ctx, ids) => readProgramme({ ctx, input: { id: ids.programme } }),
   logPractice: (ctx, ids) => logPractice({ ctx, input: { id: ids.programme, ...entry } }),
   readStudent: (ctx, ids) => readStudent({ ctx, input: { id: ids.student } }),
+  readAbout: (ctx, ids) => readAbout({ ctx, input: { id: ids.student } }),
+  saveCoachNote: (ctx, ids) =>
+    saveCoachNote({ ctx, input: { id: ids.student, words: 'Stiff.', version: 0 } }),
+  noteLesson: (ctx, ids) =>
+    noteLesson({ ctx, input: { id: ids.student, localDate: '2026-03-09', words: 'Grip.' } }),
+  listLineTests: (ctx, ids) => listLineTests({ ctx, input: { id: ids.student } }),
+  noteLineTest: (ctx, ids) => noteLineTest({ ctx, input: { id: ids.student, startsMm: [-40, 0, 10] } }),
+  readThenAndNow: (ctx, ids) => readThenAndNow({ ctx, input: { id: ids.submission } }),
   changeStanding: (ctx, ids) =>
     changeStanding({ ctx, input: { id: ids.student, to: 'paid', reason: 'asked' } }),
 };

@@ -135,6 +135,10 @@ const bodies = (): Record<string, unknown> => ({
     ...{ usualMiss: 'fat', daysPerWeek: 2, minutesPerDay: 20, place: 'mat', goal: null },
     ...{ body: null, bodyAgreed: false },
   },
+  saveCoachNote: { words: 'Stiff back.' },
+  noteLesson: { localDate: '2026-03-09', words: 'Grip.' },
+  noteLineTest: { startsMm: [-40, 0, 10] },
+  keepTeachingClip: { title: 'The hips', url: 'https://films.example/hips' },
   joinAcademy: {
     ...{ name: 'Ann', email: 'ann@example.test', password: 'brush the grass', hand: 'right' },
     ...{ ageGroup: 'adult', zone: 'UTC', guardian: null },
@@ -146,6 +150,7 @@ const addressOf = (it: Operation, foreign: Ids): string =>
     .replace('{academy}', 'no-such-academy')
     .replace('{token}', 'x'.repeat(43))
     .replace('{kind}', 'practice')
+    .replace('{cause}', 'hang-back')
     .replace('{clipId}', foreign.clipId)
     .replace('{id}', foreign[it.path.split('/')[2] as keyof Ids] ?? '');
 

@@ -2,6 +2,8 @@ import { answerBack } from '@ballfirst/services/asking/answer-back';
 import { askBack } from '@ballfirst/services/asking/ask-back';
 import { askToJoin } from '@ballfirst/services/asking/ask-to-join';
 import { readOwnTrial } from '@ballfirst/services/asking/read-own-trial';
+import { listLineTests } from '@ballfirst/services/line-tests/list-line-tests';
+import { noteLineTest } from '@ballfirst/services/line-tests/note-line-test';
 import { logPractice } from '@ballfirst/services/practice/log-practice';
 import { markReplyRead } from '@ballfirst/services/practice/mark-reply-read';
 import { readHome } from '@ballfirst/services/practice/read-home';
@@ -9,6 +11,7 @@ import { readProgramme } from '@ballfirst/services/practice/read-programme';
 import { readReply } from '@ballfirst/services/practice/read-reply';
 import { readMeans } from '@ballfirst/services/students/read-means';
 import { saveMeans } from '@ballfirst/services/students/save-means';
+import { readThenAndNow } from '@ballfirst/services/then-and-now/read-then-and-now';
 import { type Mounting, mount } from '../door/mount.ts';
 
 export const practiceRoutes = (at: Mounting): void => {
@@ -21,6 +24,9 @@ export const practiceRoutes = (at: Mounting): void => {
   mount(at, 'answerBack', answerBack);
   mount(at, 'readOwnTrial', readOwnTrial);
   mount(at, 'askToJoin', askToJoin);
+  mount(at, 'listLineTests', listLineTests);
+  mount(at, 'noteLineTest', noteLineTest);
+  mount(at, 'readThenAndNow', readThenAndNow);
   mount(at, 'readMeans', readMeans);
   mount(at, 'saveMeans', saveMeans);
 };

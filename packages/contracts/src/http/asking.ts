@@ -37,7 +37,7 @@ export const answerBack = operation({
 });
 
 /** A swing of the trial: when it was sent, its ten balls, and a picture of a moment that both have, where there is one. */
-const Side = z.object({
+export const Side = z.object({
   submissionId: Id,
   sentAt: Instant,
   tally: Tally,

@@ -1,3 +1,4 @@
+import * as about from './about.ts';
 import * as accounts from './accounts.ts';
 import * as asking from './asking.ts';
 import * as coaches from './coaches.ts';
@@ -5,6 +6,7 @@ import * as compare from './compare.ts';
 import * as consent from './consent.ts';
 import * as identity from './identity.ts';
 import * as inbox from './inbox.ts';
+import * as lineTests from './line-tests.ts';
 import * as live from './live.ts';
 import * as means from './means.ts';
 import * as practice from './practice.ts';
@@ -14,6 +16,8 @@ import * as staff from './staff.ts';
 import * as students from './students.ts';
 import * as submissions from './submissions.ts';
 import * as talkThrough from './talk-through.ts';
+import * as teaching from './teaching.ts';
+import * as thenAndNow from './then-and-now.ts';
 
 const { signIn, signOut, readMe, chooseAcademy, readAcademy, joinAcademy } = identity;
 const { readGuardian, askGuardian, readConsent, giveConsent, withdrawConsent, recordWithdrawal } = consent;
@@ -44,6 +48,10 @@ const { askBack, answerBack, readOwnTrial, askToJoin } = asking;
 const { readCoaches } = coaches;
 const { askReset, resetPassword, readInvitation, acceptInvitation } = accounts;
 const { stopReminders, readReminders, chooseReminders, readReminderRules, setReminderRule } = reminders;
+const { readAbout, saveCoachNote, noteLesson } = about;
+const { listLineTests, noteLineTest } = lineTests;
+const { readFaultsLately, listTeachingClips, keepTeachingClip, removeTeachingClip } = teaching;
+const { readThenAndNow } = thenAndNow;
 const { listStaff, inviteStaff, revokeInvitation, endStaff } = staff;
 
 /** Every operation of the API, by id. */
@@ -116,6 +124,16 @@ export const operations = {
   readStudent,
   changeStanding,
   extendTrial,
+  readAbout,
+  saveCoachNote,
+  noteLesson,
+  listLineTests,
+  noteLineTest,
+  readThenAndNow,
+  readFaultsLately,
+  listTeachingClips,
+  keepTeachingClip,
+  removeTeachingClip,
   readTrials,
   listMail,
   listDrills,

@@ -3,6 +3,10 @@ import { z } from 'zod';
 import { operation } from '../operation.ts';
 
 const Kind = z.enum(nudges);
+const LocalTime = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'Give a time of the day.');
+/** Times of the student's wall clock between which nothing is sent that can wait; null: none. May run over midnight. */
+const Quiet = z.object({ from: LocalTime, to: LocalTime }).nullable();
+const Choice = z.object({ reminders: z.boolean(), quiet: Quiet });
 const Rules = z.object({ items: z.array(z.object({ kind: Kind, on: z.boolean() })) });
 
 export const stopReminders = operation({
@@ -23,8 +27,8 @@ export const readReminders = operation({
   tag: 'reminders',
   who: ['student'],
   status: 200,
-  summary: 'Whether reminders are on.',
-  reply: z.object({ reminders: z.boolean() }),
+  summary: 'Whether reminders are on, and the hours in which nothing comes that can wait.',
+  reply: Choice,
 });
 export const chooseReminders = operation({
   id: 'chooseReminders',
@@ -33,9 +37,10 @@ export const chooseReminders = operation({
   tag: 'reminders',
   who: ['student'],
   status: 200,
-  summary: 'Switch reminders on or off; replies and check-ins still come.',
-  body: z.object({ reminders: z.boolean() }),
-  reply: z.object({ reminders: z.boolean() }),
+  summary:
+    'Switch reminders on or off; replies and check-ins still come. Quiet hours left out stay as they are.',
+  body: z.object({ reminders: z.boolean(), quiet: Quiet.exactOptional() }),
+  reply: Choice,
 });
 export const readReminderRules = operation({
   id: 'readReminderRules',

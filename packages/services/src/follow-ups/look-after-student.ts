@@ -10,6 +10,7 @@ import { inTransaction } from '../in-transaction.ts';
 import { emit } from '../outbox.ts';
 import type { StudentRow } from '../rows.ts';
 import { lockStudent } from '../students/lock-student.ts';
+import { quietOf } from '../students/quiet-of.ts';
 import { mayRemindNow, nextLook } from './look-after-time.ts';
 import { nudgeFacts } from './nudge-facts.ts';
 import { raiseStuck } from './raise-stuck.ts';
@@ -39,7 +40,7 @@ export const lookAfterStudent = ({
     if (lookAfterAt !== null && lookAfterAt > now) return { nudge: null };
     await tx.student.update({
       where: { academyId_id: { academyId, id: student.id } },
-      data: { lookAfterAt: nextLook(now, zone) },
+      data: { lookAfterAt: nextLook(now, zone, quietOf(student)) },
     });
     // The first look only finds the hour, so that a new academy's students are not all written to at once.
     if (lookAfterAt === null) return { nudge: null };
@@ -74,7 +75,7 @@ const mayBeWrittenTo = async (tx: Tx, student: StudentRow, now: Date): Promise<b
   const { academyId, membership, nudgesOffAt, standing } = student;
   if (nudgesOffAt !== null || membership.endedAt !== null) return false;
   if (standing !== 'trial' && standing !== 'paid') return false;
-  if (!mayRemindNow(now, membership.zone)) return false;
+  if (!mayRemindNow(now, membership.zone, quietOf(student))) return false;
   const midnight = localDueInstant({
     zone: membership.zone,
     localDate: localDate(now, membership.zone),

@@ -5,6 +5,7 @@ import { audit } from '../audit.ts';
 import { requireSystem } from '../authorise.ts';
 import type { Context } from '../context.ts';
 import { onceEffect } from '../effects/once-effect.ts';
+import { quietOf } from '../students/quiet-of.ts';
 import { checkInTime } from './check-in-time.ts';
 
 /**
@@ -46,6 +47,7 @@ export const scheduleCheckIn = async ({
             sentAt,
             days: Plan.parse(reply.plan).firstCheckInDays,
             zone: student.membership.zone,
+            quiet: quietOf(student),
           }),
         },
       });

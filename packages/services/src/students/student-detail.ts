@@ -2,15 +2,13 @@ import { ProblemError } from '@ballfirst/contracts/problems';
 import { Hand, Standing } from '@ballfirst/contracts/words';
 import type { Tx } from '@ballfirst/db/with-academy';
 import { workingHoursOf } from '../academy/working-hours-of.ts';
+import { readsBody } from '../authorise-body.ts';
 import type { Context } from '../context.ts';
 import type { Reply } from '../operation-types.ts';
 import { verdictShown } from '../verdicts/verdict-shown.ts';
 import { verdictsOf } from '../verdicts/verdicts-of.ts';
 import { meansOf } from './means-of.ts';
 import { lineInclude, studentRowOf } from './student-row-of.ts';
-
-/** Health data is for those who coach; a manager sees that something was told, not what. */
-const readsBody = ({ actor }: Context): boolean => actor.kind === 'person' && actor.role === 'coach';
 
 /** One student with the history of standing and the weeks, newest first. @throws ProblemError not-found */
 export const studentDetail = async (tx: Tx, ctx: Context, id: string): Promise<Reply<'readStudent'>> => {
@@ -31,7 +29,7 @@ export const studentDetail = async (tx: Tx, ctx: Context, id: string): Promise<R
   return {
     ...studentRowOf(row, workingHoursOf(row.academy), ctx.resources.clock.now(), verdict),
     progress: verdict === undefined ? null : verdictShown(verdict, Hand.parse(row.hand)),
-    means: { ...meansOf(row), ...(readsBody(ctx) ? {} : { body: null }) },
+    means: { ...meansOf(row), ...(readsBody(ctx) ? {} : { body: null, pains: [] }) },
     standings: row.standings.map((change) => ({
       from: Standing.nullable().parse(change.fromStanding),
       to: Standing.parse(change.toStanding),
