@@ -1444,6 +1444,130 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/submissions/{id}/programme-offer": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The programme that promises most for a cause under the days, minutes, place, balls, equipment, pains and age of this student, and what was left out. Without a cause: for the one chosen.
+         * @description For: coach, manager.
+         */
+        get: operations["offerProgramme"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/phrases": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The phrases of the library, of the academy and one's own.
+         * @description For: coach, manager.
+         */
+        get: operations["listPhrases"];
+        put?: never;
+        /**
+         * Keep a phrase, for oneself or for all coaches of the academy.
+         * @description For: coach, manager.
+         */
+        post: operations["savePhrase"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/phrases/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /**
+         * Take a phrase of one's own, or of the academy, out of the list.
+         * @description For: coach, manager.
+         */
+        delete: operations["removePhrase"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/replies/{id}/starting-point": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Keep a sent reply as a starting point for the next player with the same cause.
+         * @description For: coach, manager.
+         */
+        post: operations["keepStartingPoint"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/starting-points": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The replies kept as starting points, newest first.
+         * @description For: coach, manager.
+         */
+        get: operations["listStartingPoints"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/starting-points/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /**
+         * Take a starting point out of the list.
+         * @description For: coach, manager.
+         */
+        delete: operations["removeStartingPoint"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/reminders/stop/{token}": {
         parameters: {
             query?: never;
@@ -2156,13 +2280,19 @@ export interface components {
             exaggeration: "mild" | "firm" | "strong";
             weeklyMinutes: number;
             firstCheckInDays: number;
+            daysPerWeek?: number;
+            minutesPerDay?: number;
+            second?: {
+                drillId: string;
+                minutes: number;
+            } | null;
         };
         Problem: {
             type: string;
             title: string;
             status: number;
             /** @enum {string} */
-            code: "bad-request" | "not-signed-in" | "wrong-sign-in" | "choose-academy" | "not-allowed" | "wrong-origin" | "consent-missing" | "not-found" | "link-used-up" | "last-manager" | "already-claimed" | "not-claimed" | "already-answered" | "already-a-member" | "wrong-state" | "same-key-at-work" | "upload-elsewhere" | "changed-meanwhile" | "too-large" | "not-a-video" | "key-used-otherwise" | "tally-over-total" | "tally-empty" | "clip-not-yours" | "clip-missing" | "mark-outside-frame" | "thread-full" | "standing-not-possible" | "practice-not-possible" | "practice-held" | "upload-busy" | "precondition-missing" | "too-many-tries" | "unexpected" | "busy" | "no-room";
+            code: "bad-request" | "not-signed-in" | "wrong-sign-in" | "choose-academy" | "not-allowed" | "wrong-origin" | "consent-missing" | "not-found" | "link-used-up" | "last-manager" | "already-claimed" | "not-claimed" | "already-answered" | "already-a-member" | "wrong-state" | "same-key-at-work" | "upload-elsewhere" | "changed-meanwhile" | "too-large" | "not-a-video" | "key-used-otherwise" | "tally-over-total" | "tally-empty" | "clip-not-yours" | "clip-missing" | "mark-outside-frame" | "too-much-at-once" | "thread-full" | "standing-not-possible" | "practice-not-possible" | "practice-held" | "upload-busy" | "precondition-missing" | "too-many-tries" | "unexpected" | "busy" | "no-room";
             detail: string;
             requestId: string;
             fields?: {
@@ -2183,6 +2313,25 @@ export interface components {
             status: "open" | "held" | "done" | "replaced";
             holdReason: string | null;
             drill: components["schemas"]["DrillCard"];
+            session: {
+                daysPerWeek: number | null;
+                minutes: number;
+                blocks: number[];
+                restSeconds: number;
+                filmOneOf: number;
+                mixed: boolean;
+                heavy: boolean;
+                words: string[];
+            };
+            second: {
+                drill: components["schemas"]["DrillCard"];
+                minutes: number;
+            } | null;
+            overCorrection: {
+                /** @enum {string} */
+                how: "into" | "through";
+                words: string;
+            } | null;
             entries: components["schemas"]["Entry"][];
             nextCheckIn: {
                 /** Format: uuid */
@@ -2291,6 +2440,8 @@ export interface components {
             sentAt: string | null;
             sendsAt: string | null;
             correctedAt: string | null;
+            moreCauses: string[];
+            moreAgreedAt: string | null;
         };
         ReplyFrame: {
             /** Format: uuid */
@@ -2345,6 +2496,8 @@ export interface components {
             about: {
                 goal: string | null;
                 usualMiss: string | null;
+                /** @enum {string} */
+                units: "metric" | "imperial";
             };
             earlier: {
                 /** Format: uuid */
@@ -2411,6 +2564,9 @@ export interface components {
                 goal: string | null;
                 body: string | null;
                 bodyAgreed: boolean;
+                balls: number | null;
+                equipment: ("club" | "balls" | "soft-balls" | "towel" | "tape" | "rug" | "mirror" | "cushion" | "bag" | "stick" | "tees" | "pen" | "phone" | "slope")[];
+                pains: ("low-back-pain" | "wrist-pain" | "elbow-pain" | "hip-pain" | "knee-pain" | "shoulder-pain" | "neck-pain")[];
             };
             standings: {
                 from: ("invited" | "trial" | "lapsed" | "paid" | "paused" | "left") | null;
@@ -2445,6 +2601,7 @@ export interface components {
             sentence: string;
             words: string;
             setUpTicks: ("grip" | "handle" | "hips" | "ball")[];
+            more: string[];
             frames: {
                 /** Format: uuid */
                 clipId: string;
@@ -3538,6 +3695,9 @@ export interface operations {
                         goal: string | null;
                         body: string | null;
                         bodyAgreed: boolean;
+                        balls: number | null;
+                        equipment: ("club" | "balls" | "soft-balls" | "towel" | "tape" | "rug" | "mirror" | "cushion" | "bag" | "stick" | "tees" | "pen" | "phone" | "slope")[];
+                        pains: ("low-back-pain" | "wrist-pain" | "elbow-pain" | "hip-pain" | "knee-pain" | "shoulder-pain" | "neck-pain")[];
                     };
                 };
             };
@@ -3587,6 +3747,9 @@ export interface operations {
                     goal: string | null;
                     body: string | null;
                     bodyAgreed: boolean;
+                    balls?: number | null;
+                    equipment?: ("club" | "balls" | "soft-balls" | "towel" | "tape" | "rug" | "mirror" | "cushion" | "bag" | "stick" | "tees" | "pen" | "phone" | "slope")[];
+                    pains?: ("low-back-pain" | "wrist-pain" | "elbow-pain" | "hip-pain" | "knee-pain" | "shoulder-pain" | "neck-pain")[];
                 };
             };
         };
@@ -3605,6 +3768,9 @@ export interface operations {
                         goal: string | null;
                         body: string | null;
                         bodyAgreed: boolean;
+                        balls: number | null;
+                        equipment: ("club" | "balls" | "soft-balls" | "towel" | "tape" | "rug" | "mirror" | "cushion" | "bag" | "stick" | "tees" | "pen" | "phone" | "slope")[];
+                        pains: ("low-back-pain" | "wrist-pain" | "elbow-pain" | "hip-pain" | "knee-pain" | "shoulder-pain" | "neck-pain")[];
                     };
                 };
             };
@@ -5533,6 +5699,8 @@ export interface operations {
                     setUpTicks: ("grip" | "handle" | "hips" | "ball")[];
                     frames: components["schemas"]["ReplyFrame"][];
                     plan: components["schemas"]["Plan"] | null;
+                    moreCauses?: string[];
+                    moreAgreed?: boolean;
                 };
             };
         };
@@ -7533,6 +7701,9 @@ export interface operations {
                             goal: string | null;
                             body: string | null;
                             bodyAgreed: boolean;
+                            balls: number | null;
+                            equipment: ("club" | "balls" | "soft-balls" | "towel" | "tape" | "rug" | "mirror" | "cushion" | "bag" | "stick" | "tees" | "pen" | "phone" | "slope")[];
+                            pains: ("low-back-pain" | "wrist-pain" | "elbow-pain" | "hip-pain" | "knee-pain" | "shoulder-pain" | "neck-pain")[];
                         };
                         note: {
                             words: string;
@@ -7878,6 +8049,9 @@ export interface operations {
                             goal: string | null;
                             body: string | null;
                             bodyAgreed: boolean;
+                            balls: number | null;
+                            equipment: ("club" | "balls" | "soft-balls" | "towel" | "tape" | "rug" | "mirror" | "cushion" | "bag" | "stick" | "tees" | "pen" | "phone" | "slope")[];
+                            pains: ("low-back-pain" | "wrist-pain" | "elbow-pain" | "hip-pain" | "knee-pain" | "shoulder-pain" | "neck-pain")[];
                         };
                         note: {
                             words: string;
@@ -8876,6 +9050,507 @@ export interface operations {
             };
             /** @description Not for this role. */
             403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    offerProgramme: {
+        parameters: {
+            query?: {
+                cause?: string;
+            };
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        cause: string;
+                        plan: components["schemas"]["Plan"] | null;
+                        drillName: string | null;
+                        secondName: string | null;
+                        ballsAtMost: number | null;
+                        session: {
+                            daysPerWeek: number | null;
+                            minutes: number;
+                            blocks: number[];
+                            restSeconds: number;
+                            filmOneOf: number;
+                            mixed: boolean;
+                            heavy: boolean;
+                            words: string[];
+                        } | null;
+                        means: string;
+                        leftOut: {
+                            what: string;
+                            why: string;
+                        }[];
+                        cautions: string[];
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listPhrases: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: {
+                            id: string;
+                            about: string;
+                            text: string;
+                            /** @enum {string} */
+                            whose: "library" | "academy" | "own";
+                            causes: string[];
+                            when: {
+                                key: string;
+                                /** @enum {string} */
+                                side: "below" | "above";
+                            } | null;
+                        }[];
+                    };
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    savePhrase: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description A fresh UUID for each thing made; the same when retried. */
+                "Idempotency-Key": string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    about: string;
+                    text: string;
+                    /** @enum {string} */
+                    whose: "own" | "academy";
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        id: string;
+                        about: string;
+                        text: string;
+                        /** @enum {string} */
+                        whose: "library" | "academy" | "own";
+                        causes: string[];
+                        when: {
+                            key: string;
+                            /** @enum {string} */
+                            side: "below" | "above";
+                        } | null;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    removePhrase: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    keepStartingPoint: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description A fresh UUID for each thing made; the same when retried. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        /** Format: uuid */
+                        id: string;
+                        cause: string;
+                        words: string;
+                        setUpTicks: ("grip" | "handle" | "hips" | "ball")[];
+                        plan: components["schemas"]["Plan"] | null;
+                        by: string;
+                        /** Format: date-time */
+                        at: string;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listStartingPoints: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: {
+                            /** Format: uuid */
+                            id: string;
+                            cause: string;
+                            words: string;
+                            setUpTicks: ("grip" | "handle" | "hips" | "ball")[];
+                            plan: components["schemas"]["Plan"] | null;
+                            by: string;
+                            /** Format: date-time */
+                            at: string;
+                        }[];
+                    };
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    removeStartingPoint: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
                 headers: {
                     [name: string]: unknown;
                 };

@@ -44,6 +44,10 @@ export const problems = {
     422,
     'A mark lies outside the picture or on a frame that the clip does not have. Place it again.',
   ],
+  'too-much-at-once': [
+    422,
+    'One movement and up to three set-up ticks are what a player can work on. Take some away, or say that you are sure.',
+  ],
   'thread-full': [409, 'Your coach answers first. For something new, send a swing.'],
   'standing-not-possible': [422, 'A student cannot change from this standing to that one.'],
   'practice-not-possible': [422, 'Clean strikes cannot be more than the balls you hit.'],

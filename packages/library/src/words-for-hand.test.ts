@@ -11,7 +11,9 @@ describe('wordsForHand', () => {
     expect(wordsForHand('{lead} and {trail}', 'left')).toBe('right and left');
   });
   it('leaves no brace behind in any sentence', () => {
-    const sentences = [...causes.map((cause) => cause.forStudent), ...phrases.map((phrase) => phrase.text)];
+    // The variables of a phrase are filled from the swing (practice/fill-phrase).
+    const said = phrases.map(({ text }) => text.replaceAll(/\{(?!lead|trail)[a-z]+(:[a-z-]+)?\}/g, ''));
+    const sentences = [...causes.map((cause) => cause.forStudent), ...said];
     for (const sentence of sentences) expect(wordsForHand(sentence, 'left')).not.toMatch(/[{}]/);
   });
 });

@@ -35,10 +35,14 @@ import { closeConcern } from './inbox/close-concern.ts';
 import { handOverSubmission } from './inbox/hand-over-submission.ts';
 import { releaseConcern } from './inbox/release-concern.ts';
 import { releaseSubmission } from './inbox/release-submission.ts';
+import { keepStartingPoint } from './library/keep-starting-point.ts';
+import { removePhrase } from './library/remove-phrase.ts';
+import { removeStartingPoint } from './library/remove-starting-point.ts';
 import { listLineTests } from './line-tests/list-line-tests.ts';
 import { noteLineTest } from './line-tests/note-line-test.ts';
 import { logPractice } from './practice/log-practice.ts';
 import { markReplyRead } from './practice/mark-reply-read.ts';
+import { offerProgramme } from './practice/offer-programme.ts';
 import { readProgramme } from './practice/read-programme.ts';
 import { readReply } from './practice/read-reply.ts';
 import { chooseDiagnosis } from './review/choose-diagnosis.ts';
@@ -74,6 +78,8 @@ type Ids = {
   programme: string;
   membership: string;
   concern: string;
+  phrase: string;
+  start: string;
 };
 type Asks = (ctx: Context, ids: Ids) => Promise<unknown>;
 
@@ -102,6 +108,10 @@ const asked: Record<string, Asks> = {
       ctx,
       input: { id: ids.submission, fault: 'fat', cause: 'hang-back', setUpTicks: [] },
     }),
+  offerProgramme: (ctx, ids) => offerProgramme({ ctx, input: { id: ids.submission, cause: 'hang-back' } }),
+  keepStartingPoint: (ctx, ids) => keepStartingPoint({ ctx, input: { id: ids.reply } }),
+  removePhrase: (ctx, ids) => removePhrase({ ctx, input: { id: ids.phrase } }),
+  removeStartingPoint: (ctx, ids) => removeStartingPoint({ ctx, input: { id: ids.start } }),
   readDiagnosis: (ctx, ids) => readDiagnosis({ ctx, input: { id: ids.submission } }),
   saveReply: (ctx, ids) => saveReply({ ctx, input: { id: ids.submission, ...reply } }),
   sendReply: (ctx, ids) => sendReply({ ctx, input: { id: ids.submission } }),
@@ -180,8 +190,28 @@ const rows = [
 let test: TestDatabase;
 let world: SystemWorld;
 const made: { ours: Ids; foreign: Ids; missing: Ids } = {
-  ours: { submission: '', clip: '', student: '', reply: '', programme: '', membership: '', concern: '' },
-  foreign: { submission: '', clip: '', student: '', reply: '', programme: '', membership: '', concern: '' },
+  ours: {
+    submission: '',
+    clip: '',
+    student: '',
+    reply: '',
+    programme: '',
+    membership: '',
+    concern: '',
+    phrase: '',
+    start: '',
+  },
+  foreign: {
+    submission: '',
+    clip: '',
+    student: '',
+    reply: '',
+    programme: '',
+    membership: '',
+    concern: '',
+    phrase: '',
+    start: '',
+  },
   missing: {
     submission: newId(),
     clip: newId(),
@@ -190,6 +220,8 @@ const made: { ours: Ids; foreign: Ids; missing: Ids } = {
     programme: newId(),
     membership: newId(),
     concern: newId(),
+    phrase: newId(),
+    start: newId(),
   },
 };
 const actors: Record<string, Context> = {};
@@ -212,7 +244,14 @@ const idsOf = async (): Promise<Ids & { academyId: string }> => {
       },
     }),
   );
-  const ids = { submission: submissionId, clip: clip.id, student: studentId };
+  const kept = { phrase: newId(), start: newId() };
+  await withAcademy(test.db, academyId, async (tx) => {
+    const row = { academyId, version: 1, at: factoryNow };
+    const content = { about: 'a', text: 't', owner: null };
+    await tx.libraryItem.create({ data: { ...row, kind: 'phrase', key: kept.phrase, content } });
+    await tx.libraryItem.create({ data: { ...row, kind: 'starting-point', key: kept.start, content: {} } });
+  });
+  const ids = { submission: submissionId, clip: clip.id, student: studentId, ...kept };
   return { ...ids, reply: sent.id, programme: programme.id, membership: coach.id, concern, academyId };
 };
 

@@ -24,6 +24,8 @@ type Ids = {
   programmes: string;
   staff: string;
   concerns: string;
+  phrases: string;
+  'starting-points': string;
   clipId: string;
 };
 type Asker = { cookie: string | null; role: 'student' | 'coach' | 'manager' | null };
@@ -63,6 +65,15 @@ beforeAll(async () => {
       },
     }),
   );
+  const kept = { phrases: randomUUID(), 'starting-points': randomUUID() };
+  await withAcademy(database.db, academyId, async (tx) => {
+    const at = { academyId, version: 1, at: now };
+    const phrase = { about: 'a', text: 't', owner: null };
+    await tx.libraryItem.create({ data: { ...at, kind: 'phrase', key: kept.phrases, content: phrase } });
+    await tx.libraryItem.create({
+      data: { ...at, kind: 'starting-point', key: kept['starting-points'], content: {} },
+    });
+  });
   ids = {
     submissions: submission.id,
     clips: clip.id,
@@ -71,6 +82,7 @@ beforeAll(async () => {
     programmes: programme.id,
     staff: coach.id,
     concerns: concern.id,
+    ...kept,
     clipId: clip.id,
   };
   askers['signed out'] = { role: null, cookie: null };
@@ -111,6 +123,7 @@ const bodies = (): Record<string, unknown> => ({
     ...{ fault: 'fat', marks: [], observations: [] },
   },
   chooseDiagnosis: { fault: 'fat', cause: 'hang-back', setUpTicks: [] },
+  savePhrase: { about: 'fat', text: 'Brush the grass.', whose: 'own' },
   saveReply: { words: '', cause: null, setUpTicks: [], frames: [], plan: null },
   correctReply: { words: 'Put right.' },
   keepModelSwing: { name: 'A full swing', permission: 'Allowed in writing.', permittedOn: '2026-03-01' },
@@ -177,7 +190,17 @@ const without = ({ requestId: _, ...problem }: Record<string, unknown>): unknown
 
 it('has an operation with an id in it for each kind of thing', () => {
   expect(new Set(withId.map((it) => it.path.split('/')[2]))).toEqual(
-    new Set(['submissions', 'clips', 'students', 'replies', 'programmes', 'staff', 'concerns']),
+    new Set([
+      'submissions',
+      'clips',
+      'students',
+      'replies',
+      'programmes',
+      'staff',
+      'concerns',
+      'phrases',
+      'starting-points',
+    ]),
   );
 });
 
@@ -228,6 +251,8 @@ describe.each(withId)('$id', (it_) => {
         programmes: no,
         staff: no,
         concerns: no,
+        phrases: no,
+        'starting-points': no,
         clipId: no,
       },
     });

@@ -1,3 +1,4 @@
+import { offerProgramme } from '@ballfirst/services/practice/offer-programme';
 import { chooseDiagnosis } from '@ballfirst/services/review/choose-diagnosis';
 import { correctReply } from '@ballfirst/services/review/correct-reply';
 import { measureMarks } from '@ballfirst/services/review/measure-marks';
@@ -17,6 +18,7 @@ export const reviewRoutes = (at: Mounting): void => {
   mount(at, 'measureMarks', measureMarks);
   mount(at, 'chooseDiagnosis', chooseDiagnosis);
   mount(at, 'readDiagnosis', readDiagnosis);
+  mount(at, 'offerProgramme', offerProgramme);
   mount(at, 'saveReply', saveReply, (it) => it.version);
   mount(at, 'sendReply', sendReply, (it) => it.version);
   mount(at, 'undoReply', undoReply, (it) => it.version);

@@ -6,6 +6,7 @@ import { Cautions } from './cautions.tsx';
 import styles from './drill-card.module.css';
 import { RungLadder } from './rung-ladder.tsx';
 import type { Programme } from './rung-states.ts';
+import { SecondDrill } from './second-drill.tsx';
 import { StationTabs } from './station-tabs.tsx';
 
 /** A working drill on a fat strike brings thin ones: said at once, so that nobody stops because of it. */
@@ -13,7 +14,7 @@ const bringsThin = (overCorrection: string): boolean => /^thin\b/i.test(overCorr
 
 /** One drill as it is practised; it prints on its own. */
 export function DrillCard({ programme, hand }: { programme: Programme; hand: PlayingHand }) {
-  const { drill, weeklyMinutes } = programme;
+  const { drill, weeklyMinutes, session, second, overCorrection } = programme;
   return (
     <section id="drill-card" aria-labelledby="drill-kind drill-name" className={styles.card}>
       <div className="stack tight">
@@ -45,7 +46,12 @@ export function DrillCard({ programme, hand }: { programme: Programme; hand: Pla
       <div className={styles.pair}>
         <section className="stack tight" aria-labelledby="drill-dose">
           <h3 id="drill-dose">{drillWords.dose}</h3>
-          <p>{drillWords.doseText(drill.minutes, drill.ballsAtMost, weeklyMinutes)}</p>
+          <ul>
+            {session.words.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+          <p>{drillWords.doseText(session.minutes, drill.ballsAtMost, weeklyMinutes)}</p>
           <p>
             <strong>{drillWords.exaggeration}:</strong>{' '}
             {(exaggerationNames[drill.exaggeration] ?? spelt(drill.exaggeration)).toLowerCase()}.{' '}
@@ -58,13 +64,15 @@ export function DrillCard({ programme, hand }: { programme: Programme; hand: Pla
             {bringsThin(drill.overCorrection) && <strong>{drillWords.overCorrectionLead} </strong>}
             {drill.overCorrection}
           </p>
+          {overCorrection !== null && <p className="notice look">{overCorrection.words}</p>}
         </section>
       </div>
       <section className="stack tight" aria-labelledby="drill-stop">
         <h3 id="drill-stop">{drillWords.stop}</h3>
-        <p>{drillWords.stopText(drill.minutes, drill.ballsAtMost)}</p>
+        <p>{drillWords.stopText(session.minutes, drill.ballsAtMost)}</p>
       </section>
       <Cautions title={drillWords.cautions} cautions={drill.cautions} level={3} />
+      {second !== null && <SecondDrill second={second} hand={hand} />}
     </section>
   );
 }

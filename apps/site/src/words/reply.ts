@@ -27,6 +27,7 @@ export const replyWords = {
   practise: 'Log practice',
   print: 'Print the drill card',
   home: 'Home',
+  alsoWork: 'Your coach also names',
   toDrill: (drill: string) => `Your drill: ${drill}`,
   noProgramme: 'No drill this time.',
 } as const;
@@ -48,6 +49,8 @@ export const drillWords = {
   stopText: (minutes: number, balls: number) =>
     `After ${minutes} minutes or ${balls} balls, whichever comes first. At once if anything hurts.`,
   cautions: 'Cautions for this drill',
+  second: (minutes: number) => `Then, on the same days, for ${minutes} minutes`,
+  secondCautions: (name: string) => `Cautions for ${name}`,
 } as const;
 
 export const stationWords = {

@@ -1,6 +1,10 @@
+import { type EquipmentId, equipment } from '@ballfirst/library/constants';
+import { pains } from '@ballfirst/library/types';
 import { z } from 'zod';
 import { operation } from '../operation.ts';
 import { Outcome, Place } from '../words.ts';
+
+const equipmentIds = Object.keys(equipment) as [EquipmentId, ...EquipmentId[]];
 
 /** What a student has to practise with and wants; null where nothing was said. */
 export const PracticeMeans = z.object({
@@ -12,6 +16,19 @@ export const PracticeMeans = z.object({
   /** About the body, health data: kept only with a permission of its own, and taken away with it. */
   body: z.string().trim().max(500).nullable(),
   bodyAgreed: z.boolean(),
+  /** Balls at hand a session. */
+  balls: z.number().int().min(0).max(90).nullable(),
+  /** What lies at hand; empty: what every student is taken to have. */
+  equipment: z.array(z.enum(equipmentIds)).max(equipmentIds.length),
+  /** Body parts that hurt, health data like the note: no drill that strains them is given. */
+  pains: z.array(z.enum(pains)).max(pains.length),
+});
+/** What is left out stays as it is. */
+const { balls, equipment: things, pains: hurts } = PracticeMeans.shape;
+const ToldMeans = PracticeMeans.extend({
+  balls: balls.exactOptional(),
+  equipment: things.exactOptional(),
+  pains: hurts.exactOptional(),
 });
 export type PracticeMeans = z.infer<typeof PracticeMeans>;
 
@@ -33,6 +50,6 @@ export const saveMeans = operation({
   who: ['student'],
   status: 200,
   summary: 'Say with how much time and where one practises; a note about the body needs its own permission.',
-  body: PracticeMeans,
+  body: ToldMeans,
   reply: PracticeMeans,
 });

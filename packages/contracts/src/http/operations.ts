@@ -9,10 +9,13 @@ import * as inbox from './inbox.ts';
 import * as lineTests from './line-tests.ts';
 import * as live from './live.ts';
 import * as means from './means.ts';
+import * as phrases from './phrases.ts';
 import * as practice from './practice.ts';
+import * as programmeOffer from './programme-offer.ts';
 import * as reminders from './reminders.ts';
 import * as review from './review.ts';
 import * as staff from './staff.ts';
+import * as startingPoints from './starting-points.ts';
 import * as students from './students.ts';
 import * as submissions from './submissions.ts';
 import * as talkThrough from './talk-through.ts';
@@ -45,6 +48,9 @@ const {
 const { readHome, readReply, markReplyRead, readProgramme, logPractice } = practice;
 const { listStudents, readStudent, changeStanding, extendTrial, readTrials, listMail, listDrills } = students;
 const { askBack, answerBack, readOwnTrial, askToJoin } = asking;
+const { offerProgramme } = programmeOffer;
+const { listPhrases, savePhrase, removePhrase } = phrases;
+const { keepStartingPoint, listStartingPoints, removeStartingPoint } = startingPoints;
 const { readCoaches } = coaches;
 const { askReset, resetPassword, readInvitation, acceptInvitation } = accounts;
 const { stopReminders, readReminders, chooseReminders, readReminderRules, setReminderRule } = reminders;
@@ -137,6 +143,13 @@ export const operations = {
   readTrials,
   listMail,
   listDrills,
+  offerProgramme,
+  listPhrases,
+  savePhrase,
+  removePhrase,
+  keepStartingPoint,
+  listStartingPoints,
+  removeStartingPoint,
   stopReminders,
   readReminders,
   chooseReminders,

@@ -69,6 +69,20 @@ export const Entry = z.object({
   verdict: Verdict,
   words: z.string(),
 });
+/** How one session on the present rung is laid out. */
+export const Session = z.object({
+  /** Null where only minutes a week were planned. */
+  daysPerWeek: z.number().int().nullable(),
+  minutes: z.number().int(),
+  /** Swings block by block, with a rest between them. */
+  blocks: z.array(z.number().int()),
+  restSeconds: z.number().int(),
+  filmOneOf: z.number().int(),
+  mixed: z.boolean(),
+  /** The next day is a day of rest. */
+  heavy: z.boolean(),
+  words: z.array(Sentence),
+});
 export const Programme = z.object({
   id: Id,
   cause: z.string(),
@@ -79,6 +93,11 @@ export const Programme = z.object({
   status: ProgrammeStatus,
   holdReason: z.string().nullable(),
   drill: DrillCard,
+  session: Session,
+  /** A drill that supports the first, after it on the same days. */
+  second: z.object({ drill: DrillCard, minutes: z.number().int() }).nullable(),
+  /** The opposite miss comes because the drill works: what to do about it. */
+  overCorrection: z.object({ how: z.enum(['into', 'through']), words: Sentence }).nullable(),
   entries: z.array(Entry),
   nextCheckIn: z.object({ id: Id, asks: z.enum(['practice', 'clip']), dueAt: Instant }).nullable(),
   createdAt: Instant,
@@ -101,6 +120,8 @@ export const StudentReply = z.object({
   sentence: z.string(),
   words: z.string(),
   setUpTicks: z.array(SetUpTick),
+  /** Movements beyond the one, each in one sentence; nearly always empty. */
+  more: z.array(Sentence),
   frames: z.array(
     z.object({
       clipId: Id,

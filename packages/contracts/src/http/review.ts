@@ -77,6 +77,14 @@ export const Plan = z.object({
   exaggeration: z.enum(['mild', 'firm', 'strong']),
   weeklyMinutes: z.number().int().min(10).max(600),
   firstCheckInDays: z.number().int().min(1).max(21),
+  /** Days a week, and minutes of this drill on each; left out: only minutes a week are planned. */
+  daysPerWeek: z.number().int().min(1).max(7).exactOptional(),
+  minutesPerDay: z.number().int().min(5).max(240).exactOptional(),
+  /** A drill that supports the first, after it on the same days. */
+  second: z
+    .object({ drillId: z.string().max(60), minutes: z.number().int().min(5).max(240) })
+    .nullable()
+    .exactOptional(),
 });
 export const ReplyFrame = z.object({
   clipId: Id,
@@ -97,6 +105,9 @@ export const ReplyDraft = z.object({
   /** When a reply on its way goes out; until then it can be taken back. */
   sendsAt: Instant.nullable(),
   correctedAt: Instant.nullable(),
+  /** Movements beyond the one cause, and when the coach said that more than one is meant. */
+  moreCauses: z.array(z.string()),
+  moreAgreedAt: Instant.nullable(),
 });
 /** Everything the review screen needs, one request. */
 export const Review = z.object({
@@ -126,7 +137,12 @@ export const Review = z.object({
     })
     .nullable(),
   /** What the student told of themselves; null where nothing was told. */
-  about: z.object({ goal: z.string().nullable(), usualMiss: z.string().nullable() }),
+  about: z.object({
+    goal: z.string().nullable(),
+    usualMiss: z.string().nullable(),
+    /** What lengths are told in. */
+    units: z.enum(['metric', 'imperial']),
+  }),
   earlier: z.array(
     z.object({ id: Id, sentAt: Instant, status: SubmissionStatus, cause: z.string().nullable() }),
   ),
@@ -205,7 +221,7 @@ export const chooseDiagnosis = operation({
   status: 201,
   summary: 'Choose the one cause that comes first, with up to three set-up ticks.',
   params: idParam,
-  body: z.object({ fault: Fault, cause: z.string().max(60), setUpTicks: z.array(SetUpTick).max(3) }),
+  body: z.object({ fault: Fault, cause: z.string().max(60), setUpTicks: z.array(SetUpTick).max(4) }),
   reply: ChosenDiagnosis,
   creates: true,
 });
@@ -232,9 +248,14 @@ export const saveReply = operation({
   body: z.object({
     words: z.string().max(4000),
     cause: z.string().max(60).nullable(),
-    setUpTicks: z.array(SetUpTick).max(3),
+    /** Up to three; a fourth needs `moreAgreed`. */
+    setUpTicks: z.array(SetUpTick).max(4),
     frames: z.array(ReplyFrame).max(6),
     plan: Plan.nullable(),
+    /** Movements beyond the one cause: they need `moreAgreed`. */
+    moreCauses: z.array(z.string().max(60)).max(2).exactOptional(),
+    /** The coach was asked whether more than one movement and three ticks are meant, and said yes. */
+    moreAgreed: z.boolean().exactOptional(),
   }),
   reply: ReplyDraft,
   guarded: true,

@@ -97,6 +97,8 @@ export type OpenSubmission = {
     sendsAt: string | null;
     correctedAt: string | null;
     readAt: string | null;
+    moreCauses: string[];
+    moreAgreedAt: string | null;
   } | null;
   measurements: {
     clipId: string;

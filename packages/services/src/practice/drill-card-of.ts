@@ -2,7 +2,7 @@ import { DrillCard } from '@ballfirst/contracts/http/practice';
 import { everyDrill } from '@ballfirst/library/cautions';
 import { type EquipmentId, equipment } from '@ballfirst/library/constants';
 import { drillById } from '@ballfirst/library/drills';
-import type { Drill, Place, Station } from '@ballfirst/library/types';
+import type { Drill, Place, Rung, Station } from '@ballfirst/library/types';
 import { type PlayingHand, wordsForHand } from '@ballfirst/library/words-for-hand';
 import { stationFor } from '@ballfirst/practice/drill-fit';
 import { ladderAt } from '@ballfirst/practice/programme';
@@ -29,7 +29,13 @@ const cautionsOf = (drill: Drill): readonly string[] => {
  * @throws RangeError for an unknown drill, or one without cautions
  */
 export const drillCardOf = (
-  given: { readonly drillId: string; readonly place: Place; readonly exaggeration: string },
+  given: {
+    readonly drillId: string;
+    readonly place: Place;
+    readonly exaggeration: string;
+    /** Absent: all that is sound at the place. */
+    readonly ladder?: readonly Rung[];
+  },
   hand: PlayingHand,
 ): z.output<typeof DrillCard> => {
   const drill = drillById(given.drillId);
@@ -44,7 +50,10 @@ export const drillCardOf = (
     feel: say(drill.feel),
     steps: drill.steps.map(say),
     stations: stations.map((station) => stationOf(station, say)),
-    ladder: ladderAt(drill, given.place).map((rung) => ({ ...rung, clean: say(rung.clean) })),
+    ladder: (given.ladder ?? ladderAt(drill, given.place)).map((rung) => ({
+      ...rung,
+      clean: say(rung.clean),
+    })),
     overCorrection: say(drill.overCorrection),
     exaggeration: given.exaggeration,
     exaggerationHow: say(level?.how ?? ''),

@@ -5,8 +5,8 @@ import { drillById } from '@ballfirst/library/drills';
 import { type Place, type Rung, type RungId, rungs } from '@ballfirst/library/types';
 import { type PlayingHand, wordsForHand } from '@ballfirst/library/words-for-hand';
 import type { PracticeEntry } from '@ballfirst/practice/entry';
+import { ladderWith } from '@ballfirst/practice/ladder-at';
 import { nextRung, type RungStep } from '@ballfirst/practice/next-rung';
-import { ladderAt } from '@ballfirst/practice/programme';
 import type { z } from 'zod';
 
 export type EntryRow = Prisma.PracticeEntryGetPayload<object>;
@@ -18,8 +18,13 @@ export const rungId = (word: string): RungId => {
   return found;
 };
 
-export const ladderOf = (programme: { readonly drillId: string; readonly place: Place }): readonly Rung[] =>
-  ladderAt(drillById(programme.drillId), programme.place);
+/** The rungs of a programme: those that are sound at its place, without a ball where there are none. */
+export const ladderOf = (programme: {
+  readonly drillId: string;
+  readonly place: Place;
+  readonly ballsAtMost: number | null;
+}): readonly Rung[] =>
+  ladderWith(drillById(programme.drillId), programme.place, programme.ballsAtMost ?? undefined);
 
 const asPractised = (row: EntryRow): PracticeEntry => ({
   rung: rungId(row.rung),

@@ -11,7 +11,8 @@ import { ladderOf, stepAfter } from './entries-of.ts';
 import { firmer } from './firmer.ts';
 import { holdPractice } from './hold-practice.ts';
 import { lockProgramme } from './lock-programme.ts';
-import { findProgramme, programmeOf } from './programme-of.ts';
+import { programmeNow } from './programme-now.ts';
+import { findProgramme } from './programme-of.ts';
 
 /**
  * Logs practice and says where the student stands. Pain that is new or worse holds the practice at once.
@@ -26,7 +27,7 @@ export const logPractice = async ({ ctx, input }: Call<'logPractice'>): Promise<
     const row = await lockProgramme(tx, ctx, input.id);
     if (row.status === 'held') throw new ProblemError('practice-held');
     if (row.status !== 'open') throw new ProblemError('wrong-state', 'This programme has ended.');
-    const ladder = ladderOf({ drillId: row.drillId, place: Place.parse(row.place) });
+    const ladder = ladderOf({ ...row, place: Place.parse(row.place) });
     if (!ladder.some((rung) => rung.id === input.rung)) {
       throw new ProblemError('bad-request', undefined, [
         { path: 'rung', message: 'This step is not part of your programme.' },
@@ -66,7 +67,7 @@ export const logPractice = async ({ ctx, input }: Call<'logPractice'>): Promise<
       detail: { entryId: entry.id, verdict: step.verdict },
     });
     await emit(tx, ctx, 'practice.logged', { entryId: entry.id });
-    const programme = programmeOf(await findProgramme(tx, ctx, row.id));
+    const programme = await programmeNow(tx, await findProgramme(tx, ctx, row.id));
     const logged = programme.entries.find(({ id }) => id === entry.id);
     if (logged === undefined) throw new ProblemError('unexpected');
     return { entry: logged, programme };

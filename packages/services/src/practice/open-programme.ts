@@ -1,10 +1,10 @@
 import { Plan } from '@ballfirst/contracts/http/review';
-import { AgeGroup } from '@ballfirst/contracts/words';
 import { newId } from '@ballfirst/db/ids';
 import type { Tx } from '@ballfirst/db/with-academy';
 import type { Context } from '../context.ts';
 import type { SubmissionRow } from '../rows.ts';
 import { buildProgramme } from './build-programme.ts';
+import { builtFor } from './built-for.ts';
 
 /** A student works on one movement: the programme before is closed and what it asked for is called off. */
 const closeRunning = async (tx: Tx, ctx: Context, studentId: string): Promise<void> => {
@@ -36,7 +36,7 @@ export const openProgramme = async (
 ): Promise<string> => {
   const { academyId } = ctx;
   const plan = Plan.parse(given.plan);
-  const built = buildProgramme(plan, { ageGroup: AgeGroup.parse(row.student.ageGroup) });
+  const built = buildProgramme(plan, builtFor(row.student));
   await closeRunning(tx, ctx, row.studentId);
   const id = newId();
   const hurts = row.pain !== 'none';
@@ -52,6 +52,11 @@ export const openProgramme = async (
       exaggeration: built.exaggeration,
       place: plan.place,
       weeklyMinutes: plan.weeklyMinutes,
+      daysPerWeek: plan.daysPerWeek ?? null,
+      sessionMinutes: plan.minutesPerDay ?? null,
+      ballsAtMost: built.ballsAtMost,
+      secondDrillId: plan.second?.drillId ?? null,
+      secondMinutes: plan.second?.minutes ?? null,
       rung: built.firstRung.id,
       status: hurts ? 'held' : 'open',
       holdReason: hurts ? 'pain-with-swing' : null,

@@ -4,12 +4,15 @@ import type { Prisma } from '@ballfirst/db/generated/client';
 import type { Tx } from '@ballfirst/db/with-academy';
 import { causeById } from '@ballfirst/library/causes';
 import { painHoldSentence } from '@ballfirst/library/cautions';
+import { drillById } from '@ballfirst/library/drills';
+import type { Rung } from '@ballfirst/library/types';
 import type { PlayingHand } from '@ballfirst/library/words-for-hand';
 import { requireReader } from '../authorise.ts';
 import type { Context } from '../context.ts';
 import type { Reply } from '../operation-types.ts';
 import { drillCardOf } from './drill-card-of.ts';
 import { entriesOf, ladderOf } from './entries-of.ts';
+import { sessionOf } from './session-of.ts';
 
 /** What a programme is read with; entries in the order they were logged. */
 export const programmeInclude = {
@@ -34,11 +37,29 @@ export const findProgramme = async (tx: Tx, ctx: Context, id: string): Promise<F
 export const handOf = (student: { readonly hand: string }): PlayingHand =>
   student.hand === 'left' ? 'left' : 'right';
 
+/** The session on the present rung; of a ladder that has changed since, on its first one. */
+const sessionNow = (row: FullProgramme, ladder: readonly Rung[]): Reply<'readProgramme'>['session'] => {
+  const drill = drillById(row.drillId);
+  const rung = ladder.find(({ id }) => id === row.rung) ?? ladder[0];
+  return sessionOf({
+    rung: rung?.id ?? 'rehearsal',
+    daysPerWeek: row.daysPerWeek,
+    minutes: row.sessionMinutes ?? drill.minutes,
+    // Without a ball as many swings as are sound; with one no more than there are.
+    atMost: rung?.ball === true ? (row.ballsAtMost ?? drill.ballsAtMost) : drill.ballsAtMost,
+  });
+};
+
 /** A programme as the contract says it. */
-export const programmeOf = (row: FullProgramme): Reply<'readProgramme'> => {
+export const programmeOf = (
+  row: FullProgramme,
+  overCorrection: Reply<'readProgramme'>['overCorrection'],
+): Reply<'readProgramme'> => {
   const place = Place.parse(row.place);
   const hand = handOf(row.student);
   const [checkIn] = row.checkIns;
+  const ladder = ladderOf({ ...row, place });
+  const { exaggeration, secondDrillId, secondMinutes } = row;
   return {
     id: row.id,
     cause: row.cause,
@@ -48,8 +69,17 @@ export const programmeOf = (row: FullProgramme): Reply<'readProgramme'> => {
     rung: row.rung,
     status: ProgrammeStatus.parse(row.status),
     holdReason: row.status === 'held' ? painHoldSentence : null,
-    drill: drillCardOf({ drillId: row.drillId, place, exaggeration: row.exaggeration }, hand),
-    entries: entriesOf(ladderOf({ drillId: row.drillId, place }), row.entries, hand),
+    drill: drillCardOf({ drillId: row.drillId, place, exaggeration, ladder }, hand),
+    session: sessionNow(row, ladder),
+    second:
+      secondDrillId === null || secondMinutes === null
+        ? null
+        : {
+            drill: drillCardOf({ drillId: secondDrillId, place, exaggeration: 'mild' }, hand),
+            minutes: secondMinutes,
+          },
+    overCorrection,
+    entries: entriesOf(ladder, row.entries, hand),
     nextCheckIn:
       checkIn === undefined
         ? null

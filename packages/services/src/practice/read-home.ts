@@ -13,7 +13,8 @@ import { submissionOf } from '../submissions/submission-of.ts';
 import { verdictShown } from '../verdicts/verdict-shown.ts';
 import { verdictsOf } from '../verdicts/verdicts-of.ts';
 import { nextStep } from './next-step.ts';
-import { handOf, programmeInclude, programmeOf } from './programme-of.ts';
+import { programmeNow } from './programme-now.ts';
+import { handOf, programmeInclude } from './programme-of.ts';
 import { replySentence } from './reply-sentence.ts';
 
 const shown = { swings: 5, replies: 10, weeks: 8 } as const;
@@ -74,7 +75,7 @@ export const readHome = async ({ ctx }: Pick<Call<'readHome'>, 'ctx'>): Promise<
       orderBy: { dueAt: 'desc' },
     });
     const weeks = await tx.rollUp.findMany({ where: own, orderBy: { week: 'desc' }, take: shown.weeks });
-    const programme = running === null ? null : programmeOf(running);
+    const programme = running === null ? null : await programmeNow(tx, running);
     const verdict = (await verdictsOf(tx, academyId, [studentId])).get(studentId);
     return {
       next: nextStep({

@@ -7,7 +7,8 @@ import { inTransaction } from '../in-transaction.ts';
 import type { Call, Reply } from '../operation-types.ts';
 import { heardTalk } from '../talk-through/heard-talk.ts';
 import { findSentReply } from './find-sent-reply.ts';
-import { findProgramme, handOf, programmeOf } from './programme-of.ts';
+import { programmeNow } from './programme-now.ts';
+import { findProgramme, handOf } from './programme-of.ts';
 import { replyFrames } from './reply-frames.ts';
 import { replySentence } from './reply-sentence.ts';
 
@@ -17,7 +18,7 @@ export const readReply = ({ ctx, input }: Call<'readReply'>): Promise<Reply<'rea
     const row = await findSentReply(tx, ctx, input.id);
     const hand = handOf(row.submission.student);
     const programme =
-      row.programmeId === null ? null : programmeOf(await findProgramme(tx, ctx, row.programmeId));
+      row.programmeId === null ? null : await programmeNow(tx, await findProgramme(tx, ctx, row.programmeId));
     return {
       id: row.id,
       submissionId: row.submissionId,
@@ -27,6 +28,7 @@ export const readReply = ({ ctx, input }: Call<'readReply'>): Promise<Reply<'rea
       sentence: replySentence(row.cause, hand),
       words: wordsForHand(row.words, hand),
       setUpTicks: row.setUpTicks.map((tick) => SetUpTick.parse(tick)),
+      more: row.moreCauses.map((cause) => replySentence(cause, hand)),
       frames: await replyFrames(tx, ctx, row, hand),
       programme,
       earlier: await earlierOf(tx, ctx.academyId, row.id, hand),

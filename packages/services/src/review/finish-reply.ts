@@ -1,3 +1,4 @@
+import { Plan } from '@ballfirst/contracts/http/review';
 import { ProblemError } from '@ballfirst/contracts/problems';
 import { audit } from '../audit.ts';
 import { requireSystem } from '../authorise.ts';
@@ -5,12 +6,27 @@ import type { Context } from '../context.ts';
 import { inTransaction } from '../in-transaction.ts';
 import { unclaimed } from '../inbox/require-claim.ts';
 import { emit } from '../outbox.ts';
+import { buildProgramme } from '../practice/build-programme.ts';
+import { builtFor } from '../practice/built-for.ts';
 import { openProgramme } from '../practice/open-programme.ts';
+import type { SubmissionRow } from '../rows.ts';
 import { lockSubmission } from '../submissions/lock-submission.ts';
+
+/** A pain told meanwhile may rule the drill out: in words, or null. */
+const whyNotNow = (plan: unknown, row: SubmissionRow): string | null => {
+  try {
+    buildProgramme(Plan.parse(plan), builtFor(row.student));
+    return null;
+  } catch (error) {
+    if (error instanceof ProblemError) return error.message;
+    throw error;
+  }
+};
 
 /**
  * Makes a reply final whose half minute is over: the swing is answered, its plan becomes the programme; letter and
- * check-in follow from the event. A swing that was withdrawn meanwhile takes no reply: it stays a draft.
+ * check-in follow from the event. A swing that was withdrawn meanwhile takes no reply, nor does a
+ * drill go out that no longer fits: it stays a draft.
  * @returns sent: false when it was taken back, has gone out before, or is not due
  * @throws ProblemError not-found
  */
@@ -32,16 +48,15 @@ export const finishReply = ({
     const row = await lockSubmission(tx, ctx, found.submissionId);
     const reply = await tx.reply.findUniqueOrThrow({ where: key });
     if (reply.status !== 'sending' || reply.sendsAt === null || reply.sendsAt > now) return { sent: false };
-    if (row.status !== 'waiting') {
+    const keep = async (why: { readonly swing: string } | { readonly drill: string }) => {
       await tx.reply.update({ where: key, data: { status: 'draft', sendsAt: null } });
-      await audit(tx, ctx, {
-        action: 'keep-reply',
-        subject: `reply:${reply.id}`,
-        detail: { swing: row.status },
-      });
+      await audit(tx, ctx, { action: 'keep-reply', subject: `reply:${reply.id}`, detail: why });
       return { sent: false };
-    }
+    };
+    if (row.status !== 'waiting') return keep({ swing: row.status });
     const { cause, plan } = reply;
+    const why = plan === null ? null : whyNotNow(plan, row);
+    if (why !== null) return keep({ drill: why });
     const programmeId =
       plan === null || cause === null ? null : await openProgramme(tx, ctx, row, { cause, plan });
     await tx.reply.update({

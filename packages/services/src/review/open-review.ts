@@ -61,7 +61,11 @@ export const openReview = async ({ ctx, input }: Call<'openReview'>): Promise<Re
             entries: programme.entries.length,
             last: lastEntry(programme.entries),
           },
-    about: { goal: student.goal, usualMiss: student.usualMiss },
+    about: {
+      goal: student.goal,
+      usualMiss: student.usualMiss,
+      units: student.units === 'imperial' ? 'imperial' : 'metric',
+    },
     earlier: opened.earlier.map((one) => ({ ...one, status: SubmissionStatus.parse(one.status) })),
   };
 };

@@ -14,12 +14,15 @@ export const replyDraftOf = (row: {
   readonly sentAt: Date | string | null;
   readonly sendsAt: Date | string | null;
   readonly correctedAt: Date | string | null;
+  readonly moreCauses: readonly string[];
+  readonly moreAgreedAt: Date | string | null;
 }): z.output<typeof ReplyDraft> =>
   ReplyDraft.parse({
     ...row,
     sentAt: instantOf(row.sentAt),
     sendsAt: instantOf(row.sendsAt),
     correctedAt: instantOf(row.correctedAt),
+    moreAgreedAt: instantOf(row.moreAgreedAt),
   });
 
 const instantOf = (at: Date | string | null): string | null =>

@@ -6,13 +6,14 @@ import { requireStaff } from '../authorise.ts';
 import { inTransaction } from '../in-transaction.ts';
 import { requireClaim } from '../inbox/require-claim.ts';
 import type { Call, Reply } from '../operation-types.ts';
+import { checkMore } from './check-more.ts';
 import { checkReply } from './check-reply.ts';
 import { replyDraftOf } from './reply-draft-of.ts';
 
 /**
  * Saves the draft of a reply. Version 0 is the draft that is not there yet.
  * @throws ProblemError not-found, not-claimed, already-claimed, already-answered, changed-meanwhile, wrong-state, bad-request,
- * mark-outside-frame
+ * mark-outside-frame, too-much-at-once
  */
 export const saveReply = async ({ ctx, input }: Call<'saveReply'>): Promise<Reply<'saveReply'>> => {
   const { membershipId } = requireStaff(ctx);
@@ -20,6 +21,7 @@ export const saveReply = async ({ ctx, input }: Call<'saveReply'>): Promise<Repl
     const { academyId } = ctx;
     const row = await requireClaim(tx, ctx, input.id);
     checkReply(row, input);
+    const { moreCauses, isMore } = checkMore(input);
     const key = { academyId_submissionId: { academyId, submissionId: row.id } };
     const before = await tx.reply.findUnique({ where: key });
     if (before?.status === 'sending') {
@@ -27,15 +29,19 @@ export const saveReply = async ({ ctx, input }: Call<'saveReply'>): Promise<Repl
     }
     if ((before?.version ?? 0) !== input.version) throw new ProblemError('changed-meanwhile');
     const version = input.version + 1;
+    const now = ctx.resources.clock.now();
     const written = {
       words: input.words,
       cause: input.cause,
       setUpTicks: [...new Set(input.setUpTicks)],
       frames: input.frames,
       plan: input.plan ?? Prisma.DbNull,
+      moreCauses,
+      // The yes stands from when it was given, until nothing asks for it any more.
+      moreAgreedAt: isMore ? (before?.moreAgreedAt ?? now) : null,
       byMembership: membershipId,
       version,
-      updatedAt: ctx.resources.clock.now(),
+      updatedAt: now,
     };
     const saved =
       before === null
@@ -44,6 +50,13 @@ export const saveReply = async ({ ctx, input }: Call<'saveReply'>): Promise<Repl
           })
         : await tx.reply.update({ where: key, data: written });
     await audit(tx, ctx, { action: 'save-reply', subject: `reply:${saved.id}`, detail: { version } });
+    if (isMore && (before?.moreAgreedAt ?? null) === null) {
+      await audit(tx, ctx, {
+        action: 'agree-to-more',
+        subject: `reply:${saved.id}`,
+        detail: { causes: moreCauses, ticks: written.setUpTicks.length },
+      });
+    }
     return replyDraftOf(saved);
   });
 };

@@ -1,9 +1,12 @@
+import { Plan } from '@ballfirst/contracts/http/review';
 import { ProblemError } from '@ballfirst/contracts/problems';
 import { audit } from '../audit.ts';
 import { requireStaff } from '../authorise.ts';
 import { requireClaim } from '../inbox/require-claim.ts';
 import { once } from '../once.ts';
 import type { Call, Reply } from '../operation-types.ts';
+import { buildProgramme } from '../practice/build-programme.ts';
+import { builtFor } from '../practice/built-for.ts';
 import { replyDraftOf } from './reply-draft-of.ts';
 
 /** How long a coach may take a reply back; nobody sees it before. */
@@ -12,7 +15,7 @@ export const secondThoughtsMs = 30_000;
 /**
  * Sends the reply on its way: for half a minute it can be taken back (`undoReply`), then the worker makes it final
  * (`finishReply`): the swing is answered, the plan becomes the programme, the student gets a letter.
- * @throws ProblemError not-found, not-claimed, already-claimed, already-answered, wrong-state
+ * @throws ProblemError not-found, not-claimed, already-claimed, already-answered, wrong-state, bad-request when the drill does not fit
  */
 export const sendReply = async ({ ctx, input }: Call<'sendReply'>): Promise<Reply<'sendReply'>> => {
   const { membershipId } = requireStaff(ctx);
@@ -32,6 +35,8 @@ export const sendReply = async ({ ctx, input }: Call<'sendReply'>): Promise<Repl
       );
     }
     if (draft.status === 'sending') return replyDraftOf(draft);
+    // Said to the coach now: once it is on its way nobody is there to hear that the drill does not fit.
+    if (draft.plan !== null) buildProgramme(Plan.parse(draft.plan), builtFor(row.student));
     const sending = await tx.reply.update({
       where: key,
       data: {

@@ -11,4 +11,7 @@ export const meansOf = (row: Student): PracticeMeans =>
     goal: row.goal,
     body: row.bodyNote,
     bodyAgreed: row.bodyAgreedAt !== null,
+    balls: row.balls,
+    equipment: row.equipment,
+    pains: row.pains,
   });

@@ -1,3 +1,4 @@
+import type { PracticeMeans } from '@ballfirst/contracts/http/means';
 import { withAcademy } from '@ballfirst/db/with-academy';
 import { actingStaff, actingStudent } from '@ballfirst/testing/acting';
 import { createMembership, createStudent, factoryNow } from '@ballfirst/testing/factories';
@@ -26,7 +27,10 @@ const told = {
   goal: 'Ball first with an iron',
   body: 'An old knee.',
   bodyAgreed: true,
-} as const;
+  balls: 40,
+  equipment: ['club', 'towel', 'phone'],
+  pains: ['knee-pain'],
+} satisfies PracticeMeans;
 
 it('keeps what was told; the note about the body only with its permission, and gone with it', async () => {
   const ctx = actingStudent(world, await createStudent(test.db));
@@ -41,8 +45,23 @@ it('keeps what was told; the note about the body only with its permission, and g
     tx.auditEntry.findMany({ where: { academyId } }),
   );
   expect(JSON.stringify(written)).not.toContain('knee');
-  const gone = await saveMeans({ ctx, input: { ...told, body: '', bodyAgreed: false } });
-  expect(gone).toEqual({ ...told, body: null, bodyAgreed: false });
+  const away = { body: '', bodyAgreed: false };
+  await expect(saveMeans({ ctx, input: { ...told, ...away } })).rejects.toMatchObject({
+    code: 'bad-request',
+  });
+  const gone = await saveMeans({ ctx, input: { ...told, ...away, pains: [] } });
+  expect(gone).toEqual({ ...told, body: null, bodyAgreed: false, pains: [] });
+});
+
+it('leaves balls and things at hand as they are where they are not told; pains go with the permission', async () => {
+  const ctx = actingStudent(world, await createStudent(test.db));
+  await saveMeans({ ctx, input: told });
+  const { balls: _, equipment: __, pains: ___, ...before } = told;
+  expect(await saveMeans({ ctx, input: before })).toEqual(told);
+  expect(await saveMeans({ ctx, input: { ...before, body: null, bodyAgreed: false } })).toEqual({
+    ...told,
+    ...{ body: null, bodyAgreed: false, pains: [] },
+  });
 });
 
 it('is shown to coaches; managers are told that there is a note, not what it says', async () => {
@@ -53,5 +72,5 @@ it('is shown to coaches; managers are told that there is a note, not what it say
     return (await readStudent({ ctx: actingStaff(world, member), input: { id: student.id } })).means;
   };
   expect(await asked('coach')).toEqual(told);
-  expect(await asked('manager')).toEqual({ ...told, body: null });
+  expect(await asked('manager')).toEqual({ ...told, body: null, pains: [] });
 });

@@ -15,8 +15,8 @@ const empty = (text: string | null): string | null => (text === null || text ===
  */
 export const saveMeans = async ({ ctx, input }: Call<'saveMeans'>): Promise<Reply<'saveMeans'>> => {
   const { studentId } = requireStudent(ctx);
-  const { body, bodyAgreed, goal, ...plain } = input;
-  if (empty(body) !== null && !bodyAgreed) {
+  const { body, bodyAgreed, goal, balls, equipment, pains, ...plain } = input;
+  if ((empty(body) !== null || (pains ?? []).length > 0) && !bodyAgreed) {
     const message = 'Agree that we keep what you say about your body, or leave it empty.';
     throw new ProblemError('bad-request', message, [{ path: 'bodyAgreed', message }]);
   }
@@ -28,13 +28,19 @@ export const saveMeans = async ({ ctx, input }: Call<'saveMeans'>): Promise<Repl
       where: { academyId_id: { academyId, id: studentId } },
       data: {
         ...plain,
+        ...(balls !== undefined && { balls }),
+        ...(equipment && { equipment: [...new Set(equipment)] }),
+        ...(pains && { pains: [...new Set(pains)] }),
+        ...(!bodyAgreed && { pains: [] }),
         goal: empty(goal),
         bodyNote: bodyAgreed ? empty(body) : null,
         bodyAgreedAt: bodyAgreed ? (student.bodyAgreedAt ?? now) : null,
       },
     });
     const told = Object.entries(input).flatMap(([key, value]) =>
-      value === null || value === '' || value === false ? [] : [key],
+      value === null || value === '' || value === false || (Array.isArray(value) && value.length === 0)
+        ? []
+        : [key],
     );
     await audit(tx, ctx, { action: 'save-means', subject: `student:${studentId}`, detail: { told } });
     return meansOf(row);

@@ -85,7 +85,7 @@ type Row = {
 };
 
 /** The measurement a cause is judged by, named before anything was measured: its first measured sign in the library. */
-const preNamed = (causeId: string): Sign | null =>
+export const preNamed = (causeId: string): Sign | null =>
   causes.find(({ id }) => id === causeId)?.signs.find(({ kind }) => kind === 'measured') ?? null;
 
 const measuredOf = (rows: readonly Row[], sign: Sign | null): Measured | null => {
@@ -94,7 +94,7 @@ const measuredOf = (rows: readonly Row[], sign: Sign | null): Measured | null =>
 };
 
 /** The band to come into: past the edge of the sign, or the band the measurement was read against. */
-const edgesOf = (sign: Sign | null, rows: readonly Row[]): { low: number | null; high: number | null } => {
+export const edgesOf = (sign: Sign | null, rows: readonly Row[]): { low: number | null; high: number | null } => {
   const row = rows.find(({ key }) => key === sign?.key);
   const edge = sign?.edge;
   if (sign === null || edge === undefined) return { low: row?.bandLow ?? null, high: row?.bandHigh ?? null };

@@ -1,5 +1,7 @@
 'use client';
 import { answerOf, type Body, type Reply } from '@ballfirst/contracts/client';
+import { type EquipmentId, equipment } from '@ballfirst/library/constants';
+import { pains } from '@ballfirst/library/types';
 import { api } from '../../../../http/browser-api.ts';
 import { useSending } from '../../../../http/use-sending.ts';
 import { RadioRow } from '../../../../shell/radio-row.tsx';
@@ -13,7 +15,14 @@ type Means = Body<'saveMeans'>;
 
 const days = ['unsaid', '1', '2', '3', '4', '5', '6', '7'] as const;
 const minutes = ['unsaid', '10', '15', '20', '30', '45', '60', '90'] as const;
+const ballCounts = ['unsaid', '0', '20', '40', '60', '90'] as const;
 const numberOf = (said: string): number | null => (said === 'unsaid' ? null : Number(said));
+
+const askedFor = Object.keys(equipment).filter((id): id is EquipmentId => id !== 'balls');
+const toggled = <T extends string>(all: readonly T[] | undefined, one: T, on: boolean): T[] => [
+  ...(all ?? []).filter((it) => it !== one),
+  ...(on ? [one] : []),
+];
 
 type Props = { studentId: string; first: Reply<'readMeans'>; onSaved: () => void };
 
@@ -59,6 +68,28 @@ export function MeansForm({ studentId, first, onSaved }: Props) {
         value={means.place}
         onChange={(place) => set({ place })}
       />
+      <SelectField
+        label={meansWords.balls}
+        names={meansWords.ballsNames}
+        order={ballCounts}
+        value={ballCounts.find((one) => one === String(means.balls ?? null)) ?? 'unsaid'}
+        onChange={(said) => set({ balls: numberOf(said) })}
+      />
+      <fieldset>
+        <legend>{meansWords.equipment}</legend>
+        <div className="choices">
+          {askedFor.map((id) => (
+            <label key={id} className="choice">
+              <input
+                type="checkbox"
+                checked={(means.equipment ?? []).includes(id)}
+                onChange={(event) => set({ equipment: toggled(means.equipment, id, event.target.checked) })}
+              />
+              {equipment[id]}
+            </label>
+          ))}
+        </div>
+      </fieldset>
       <label className="field">
         <span>{meansWords.goal}</span>
         <input
@@ -75,6 +106,21 @@ export function MeansForm({ studentId, first, onSaved }: Props) {
           onChange={(event) => set({ body: event.target.value })}
         />
       </label>
+      <fieldset>
+        <legend>{meansWords.pains}</legend>
+        <div className="choices">
+          {pains.map((id) => (
+            <label key={id} className="choice">
+              <input
+                type="checkbox"
+                checked={(means.pains ?? []).includes(id)}
+                onChange={(event) => set({ pains: toggled(means.pains, id, event.target.checked) })}
+              />
+              {meansWords.painNames[id]}
+            </label>
+          ))}
+        </div>
+      </fieldset>
       <label className="choice">
         <input
           type="checkbox"

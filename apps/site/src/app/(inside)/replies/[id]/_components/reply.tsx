@@ -4,6 +4,7 @@ import type { PlayingHand } from '@ballfirst/library/words-for-hand';
 import Link from 'next/link';
 import { Cautions } from '../../../../../drill-card/cautions.tsx';
 import { DrillCard } from '../../../../../drill-card/drill-card.tsx';
+import { KeepStart } from '../../../../../starting-point/keep-start.tsx';
 import { SwingFrame } from '../../../../../swing-frame/swing-frame.tsx';
 import { SwingPlayer } from '../../../../../swing-frame/swing-player.tsx';
 import { When } from '../../../../../times/when.tsx';
@@ -50,6 +51,14 @@ export function Reply({ reply, hand, isReader }: Props) {
               </p>
             ))}
           </section>
+          {reply.more.length > 0 && (
+            <section className="stack tight measure" aria-labelledby="reply-also">
+              <h2 id="reply-also">{replyWords.alsoWork}</h2>
+              {reply.more.map((sentence) => (
+                <p key={sentence}>{sentence}</p>
+              ))}
+            </section>
+          )}
           {reply.setUpTicks.length > 0 && (
             <section className="stack tight" aria-labelledby="reply-ticks">
               <h2 id="reply-ticks">{replyWords.ticks}</h2>
@@ -81,6 +90,7 @@ export function Reply({ reply, hand, isReader }: Props) {
       ) : (
         <DrillCard programme={programme} hand={hand} />
       )}
+      {!isReader && programme !== null && <KeepStart replyId={reply.id} />}
       <Corrections reply={reply} mayCorrect={!isReader} />
       <Thread replyId={reply.id} first={reply.thread} reader={isReader ? 'student' : 'coach'} />
       <div className="row no-print">

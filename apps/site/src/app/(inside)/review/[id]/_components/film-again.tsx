@@ -37,7 +37,7 @@ export function FilmAgain({ canWork, busy, offered, onAsk }: Props) {
     if (offered !== null && reason === offered.reason) button.current?.focus();
   }, [offered, reason]);
   return (
-    <details ref={details} className="ruled">
+    <details ref={details} className="ruled" open={canWork}>
       <summary>{reviewWords.filmAgainTitle}</summary>
       <fieldset className="stack" disabled={!canWork || busy}>
         <legend className="hint">{reviewWords.filmAgainLead}</legend>

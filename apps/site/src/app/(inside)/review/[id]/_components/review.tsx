@@ -3,7 +3,7 @@ import { answerOf, type Reply } from '@ballfirst/contracts/client';
 import type { FaultId } from '@ballfirst/library/types';
 import type { View } from '@ballfirst/swing/marks';
 import Link from 'next/link';
-import { useCallback, useRef, useState } from 'react';
+import { useCallback, useMemo, useRef, useState } from 'react';
 import { api } from '../../../../../http/browser-api.ts';
 import { useOnceKey } from '../../../../../http/use-once-key.ts';
 import { useSending } from '../../../../../http/use-sending.ts';
@@ -12,6 +12,7 @@ import { reviewWords } from '../../../../../words/review.ts';
 import { useComparable } from '../_compare/use-comparable.ts';
 import { ReplyEditor } from '../_reply/reply-editor.tsx';
 import { type Drill, fillFor } from '../_reply/reply-form.ts';
+import { useHelps } from '../_reply/use-helps.ts';
 import { useReply } from '../_reply/use-reply.ts';
 import { AboutSwing } from './about-swing.tsx';
 import { CauseList } from './cause-list.tsx';
@@ -32,6 +33,7 @@ export function Review({ first, drills, membershipId }: Props) {
   const { submission, setSubmission } = held;
   const canWork = held.mine && submission.status === 'waiting';
   const replying = useReply({ id: submission.id, membershipId, first: first.reply, canWork });
+  const helps = useHelps(submission.id, replying.form.cause, canWork);
   const comparable = useComparable(submission.id);
   const choosing = useSending();
   const once = useOnceKey();
@@ -42,6 +44,13 @@ export function Review({ first, drills, membershipId }: Props) {
   const [putRight, setPutRight] = useState(false);
   const [offered, setOffered] = useState<Offered | null>(null);
   const written = useRef('');
+  const { phrases } = helps;
+  const readings = view?.evidence.readings;
+  const { units } = first.about;
+  const facts = useMemo(
+    () => ({ submission, units, fault, readings: readings ?? [], phrases }),
+    [submission, units, fault, readings, phrases],
+  );
   const clips = readyClips(submission.clips, first.marking);
   const onView = useCallback((next: DeskView) => setView(next), []);
   const offer = (reason: FilmAgainReason) => setOffered((now) => ({ reason, at: (now?.at ?? 0) + 1 }));
@@ -63,8 +72,12 @@ export function Review({ first, drills, membershipId }: Props) {
     if (done === null) return;
     once.answered();
     setChosen(cause);
+    const found = await helps.offerFor(cause);
     replying.change((form) => {
-      const next = fillFor(form, cause, written.current, { submission, fault, drills, marking: view });
+      const next = fillFor(form, cause, written.current, {
+        ...{ submission, fault, drills, marking: view, offer: found },
+        phrases: facts,
+      });
       written.current = next.words;
       return next;
     });
@@ -141,7 +154,10 @@ export function Review({ first, drills, membershipId }: Props) {
       <ReplyEditor
         replying={replying}
         drills={drills}
-        hand={submission.student.hand}
+        helps={helps}
+        facts={facts}
+        clips={submission.clips}
+        marking={view}
         canWork={canWork}
         stage={view === null ? null : { clipId: view.clipId, frame: view.frame }}
         onSend={replying.send}

@@ -12,10 +12,11 @@ const momentOf = (key: string): Position => {
   return key.includes('top') ? 'top' : 'address';
 };
 
-/** The marked moment at which a cause is seen best; address when none of its moments is marked. */
-export const momentOfCause = (cause: Cause | null, marked: readonly Position[]): Position => {
+/** The marked moments at which a cause shows, the best first; address when none of its moments is marked. */
+export const momentsOfCause = (cause: Cause | null, marked: readonly Position[]): readonly Position[] => {
   const moments = (cause?.signs ?? [])
     .filter((sign) => sign.kind === 'measured')
-    .map((sign) => momentOf(sign.key));
-  return moments.find((moment) => marked.includes(moment)) ?? 'address';
+    .map((sign) => momentOf(sign.key))
+    .filter((moment) => marked.includes(moment));
+  return moments.length === 0 ? ['address'] : [...new Set(moments)];
 };

@@ -1,14 +1,19 @@
 'use client';
 import { SelectField } from '../../../../../shell/select-field.tsx';
 import { exaggerationNames, placeNames } from '../../../../../words/names.ts';
+import { replyDeskWords } from '../../../../../words/reply-desk.ts';
 import { reviewWords } from '../../../../../words/review.ts';
 import styles from './reply-editor.module.css';
-import { type Drill, type Plan, planFor } from './reply-form.ts';
+import { type Drill, type Plan, planFor, redosed } from './reply-form.ts';
 
 type Props = {
   plan: Plan | null;
   drills: readonly Drill[];
+  /** All of the library: what supports the first may stand for no cause of its own. */
+  every: readonly Drill[];
   canWork: boolean;
+  /** What was offered: its days and place are kept when another drill is taken. */
+  offered: Plan | null;
   onPlan: (plan: Plan | null) => void;
 };
 const noDrill = 'none';
@@ -43,13 +48,17 @@ function NumberField({ label, value, min, max, disabled, onValue }: NumberProps)
 }
 
 /** The drill and how it is to be practised. */
-export function PlanFields({ plan, drills, canWork, onPlan }: Props) {
+export function PlanFields({ plan, drills, every, canWork, offered, onPlan }: Props) {
   const names: Record<string, string> = { [noDrill]: reviewWords.noDrill };
   for (const { id, name } of drills) names[id] = name;
   const drill = drills.find(({ id }) => id === plan?.drillId);
+  const second = every.find(({ id }) => id === plan?.second?.drillId);
+  const cautions = [...new Set([...(drill?.cautions ?? []), ...(second?.cautions ?? [])])];
+  const dose = plan === null ? { daysPerWeek: 1, minutesPerDay: 10 } : redosed(plan, {});
   const choose = (id: string) => {
     const chosen = drills.find((one) => one.id === id);
-    onPlan(chosen === undefined ? null : planFor(chosen));
+    if (chosen === undefined) return onPlan(null);
+    onPlan(chosen.id === offered?.drillId ? offered : planFor(chosen, offered));
   };
   return (
     <div className={styles.plan}>
@@ -80,12 +89,20 @@ export function PlanFields({ plan, drills, canWork, onPlan }: Props) {
             onChange={(exaggeration) => onPlan({ ...plan, exaggeration })}
           />
           <NumberField
-            label={reviewWords.minutes}
-            value={plan.weeklyMinutes}
-            min={10}
-            max={600}
+            label={replyDeskWords.days}
+            value={dose.daysPerWeek ?? 1}
+            min={1}
+            max={7}
             disabled={!canWork}
-            onValue={(weeklyMinutes) => onPlan({ ...plan, weeklyMinutes })}
+            onValue={(days) => onPlan(redosed(plan, { days }))}
+          />
+          <NumberField
+            label={replyDeskWords.minutesEach}
+            value={dose.minutesPerDay ?? 10}
+            min={5}
+            max={240}
+            disabled={!canWork}
+            onValue={(minutes) => onPlan(redosed(plan, { minutes }))}
           />
           <NumberField
             label={reviewWords.checkIn}
@@ -95,13 +112,29 @@ export function PlanFields({ plan, drills, canWork, onPlan }: Props) {
             disabled={!canWork}
             onValue={(firstCheckInDays) => onPlan({ ...plan, firstCheckInDays })}
           />
+          <div className={`small ${styles.whole}`}>
+            {second !== undefined && plan.second !== null && plan.second !== undefined && (
+              <p className="row">
+                {replyDeskWords.second(second.name, plan.second.minutes)}
+                <button
+                  type="button"
+                  className="plain small-button"
+                  disabled={!canWork}
+                  onClick={() => onPlan(redosed(plan, { second: null }))}
+                >
+                  {replyDeskWords.dropSecond}
+                </button>
+              </p>
+            )}
+            <p className="soft">{replyDeskWords.weekly(plan.weeklyMinutes)}</p>
+          </div>
         </>
       )}
       {drill !== undefined && (
         <div className={styles.cautions}>
           <h3>{reviewWords.cautions}</h3>
           <ul>
-            {drill.cautions.map((caution) => (
+            {cautions.map((caution) => (
               <li key={caution}>{caution}</li>
             ))}
           </ul>

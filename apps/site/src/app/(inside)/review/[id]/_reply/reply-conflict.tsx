@@ -3,6 +3,7 @@ import { causes } from '@ballfirst/library/causes';
 import { reviewWords } from '../../../../../words/review.ts';
 import styles from './reply-conflict.module.css';
 import type { ReplyForm } from './reply-form.ts';
+import { formOf } from './same-form.ts';
 import type { Replying } from './use-reply.ts';
 
 const causeName = (id: string | null): string =>
@@ -27,13 +28,13 @@ export function ReplyConflict({ replying }: { replying: Replying }) {
       <h3 id="text-conflict-title">{reviewWords.textConflictTitle}</h3>
       <div className={styles.both}>
         <Text title={reviewWords.yourText} form={form} />
-        <Text title={reviewWords.otherText} form={theirs} />
+        <Text title={reviewWords.otherText} form={formOf(theirs)} />
       </div>
       <div className="row">
         <button type="button" onClick={() => settle(form)}>
           {reviewWords.keepMine}
         </button>
-        <button type="button" onClick={() => settle(theirs)}>
+        <button type="button" onClick={() => settle(formOf(theirs))}>
           {reviewWords.takeTheirs}
         </button>
         <button

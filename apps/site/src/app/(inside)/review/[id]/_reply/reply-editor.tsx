@@ -1,24 +1,34 @@
 'use client';
 import { causes } from '@ballfirst/library/causes';
-import { phrases } from '@ballfirst/library/phrases';
 import { wordsForHand } from '@ballfirst/library/words-for-hand';
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { TroubleNote } from '../../../../../shell/trouble-note.tsx';
-import { tickNames } from '../../../../../words/names.ts';
+import { KeepStart } from '../../../../../starting-point/keep-start.tsx';
 import { reviewWords } from '../../../../../words/review.ts';
 import { Leaving } from './leaving.tsx';
+import { OfferNote } from './offer-note.tsx';
+import type { PhraseFactsHere } from './phrase-help.ts';
+import { PhrasesPart } from './phrases-part.tsx';
 import { PlanFields } from './plan-fields.tsx';
 import { ReplyConflict } from './reply-conflict.tsx';
 import styles from './reply-editor.module.css';
 import { type Drill, drillsFor, missingOf, type ReplyForm } from './reply-form.ts';
 import { ReplyFrames } from './reply-frames.tsx';
 import { ReplyPreview } from './reply-preview.tsx';
+import { SetUpAndMore } from './set-up-and-more.tsx';
+import { Starts } from './starts.tsx';
+import type { Helps } from './use-helps.ts';
 import type { Replying } from './use-reply.ts';
+import { WordsField } from './words-field.tsx';
 
 type Props = {
   replying: Replying;
+  helps: Helps;
+  /** What fills the phrases on this swing. */
+  facts: PhraseFactsHere;
   drills: readonly Drill[];
-  hand: 'right' | 'left';
+  clips: Parameters<typeof ReplyPreview>[0]['clips'];
+  marking: Parameters<typeof ReplyPreview>[0]['marking'];
   canWork: boolean;
   stage: { clipId: string; frame: number } | null;
   onSend: () => void;
@@ -37,18 +47,20 @@ const missingWords = { nothing: reviewWords.nothingToSend, cause: reviewWords.dr
 
 /** The reply: words, pictures, ticks, one drill, its cautions, preview, sending. */
 export function ReplyEditor(props: Props) {
-  const { replying, drills, hand, stage, onSend, onLeft, submissionId } = props;
-  const { form, state, leavesAt, trouble, change, saveNow, undo } = replying;
+  const { replying, helps, facts, drills, clips, marking, stage, onSend, onLeft, submissionId } = props;
+  const { form, state, replyId, leavesAt, trouble, change, saveNow, undo } = replying;
+  const { hand } = facts.submission.student;
   const canWork = props.canWork && state !== 'leaving';
+  const field = useRef<HTMLTextAreaElement>(null);
   const [preview, setPreview] = useState(false);
   const set = (next: Partial<ReplyForm>) => change((now) => ({ ...now, ...next }));
   const missing = missingOf(form);
-  const count = form.words.trim().split(/\s+/).filter(Boolean).length;
   const cause = causes.find(({ id }) => id === form.cause) ?? null;
   const fitting = drillsFor(form.cause, drills);
+  const offer = helps.offer?.cause === form.cause ? helps.offer : null;
+  const drillName = drills.find(({ id }) => id === form.plan?.drillId)?.name ?? null;
   const busy = state === 'sending' || state === 'leaving' || state === 'sent';
-  const toggle = (tick: keyof typeof tickNames, on: boolean) =>
-    set({ setUpTicks: [...form.setUpTicks.filter((one) => one !== tick), ...(on ? [tick] : [])] });
+  const phrased = { help: facts, cause: form.cause, drillName };
   return (
     <section className={`stack ${styles.editor}`} aria-labelledby="reply-title">
       <div>
@@ -62,40 +74,29 @@ export function ReplyEditor(props: Props) {
       )}
       <div className={styles.columns}>
         <div className="stack">
-          <div className="field">
-            <label htmlFor="reply-words">{reviewWords.words}</label>
-            <textarea
-              id="reply-words"
-              className={styles.words}
-              maxLength={4000}
-              disabled={!canWork}
-              value={form.words}
-              aria-describedby="reply-count"
-              onChange={(event) => set({ words: event.target.value })}
-            />
-            <span id="reply-count" className="hint">
-              {reviewWords.wordsCount(count)}
-            </span>
-          </div>
-          <details>
-            <summary>{reviewWords.phrases}</summary>
-            <ul className={styles.phrases}>
-              {phrases.map(({ id, text }) => (
-                <li key={id}>
-                  <button
-                    type="button"
-                    className="small-button"
-                    disabled={!canWork}
-                    onClick={() =>
-                      set({ words: `${form.words.trimEnd()} ${wordsForHand(text, hand)}`.trim() })
-                    }
-                  >
-                    {wordsForHand(text, hand)}
-                  </button>
-                </li>
-              ))}
-            </ul>
-          </details>
+          <Starts
+            starts={helps.starts}
+            form={form}
+            drills={drills}
+            offer={offer}
+            help={facts}
+            canWork={canWork}
+            onBegin={set}
+          />
+          <WordsField
+            words={form.words}
+            canWork={canWork}
+            field={field}
+            onWords={(words) => set({ words })}
+          />
+          <PhrasesPart
+            {...phrased}
+            words={form.words}
+            field={field}
+            canWork={canWork}
+            onWords={(words) => set({ words })}
+            onPhrases={() => void helps.readPhrases()}
+          />
           <ReplyFrames
             frames={form.frames}
             canWork={canWork}
@@ -104,35 +105,26 @@ export function ReplyEditor(props: Props) {
           />
         </div>
         <div className="stack">
-          <fieldset disabled={!canWork}>
-            <legend>{reviewWords.ticks}</legend>
-            <div className="choices">
-              {(['grip', 'handle', 'hips', 'ball'] as const).map((tick) => (
-                <label key={tick} className="choice">
-                  <input
-                    type="checkbox"
-                    checked={form.setUpTicks.includes(tick)}
-                    disabled={!form.setUpTicks.includes(tick) && form.setUpTicks.length >= 3}
-                    onChange={(event) => toggle(tick, event.target.checked)}
-                  />
-                  {tickNames[tick]}
-                </label>
-              ))}
-            </div>
-          </fieldset>
+          <SetUpAndMore form={form} canWork={canWork} onChange={set} />
           <PlanFields
             plan={form.plan}
             drills={fitting.length > 0 ? fitting : drills}
+            every={drills}
+            offered={offer?.plan ?? null}
             canWork={canWork}
             onPlan={(plan) => set({ plan })}
           />
+          <OfferNote offer={offer} />
         </div>
       </div>
       <ReplyConflict replying={replying} />
-      {preview && <ReplyPreview form={form} drills={drills} hand={hand} />}
+      {preview && (
+        <ReplyPreview form={form} drills={drills} hand={hand} offer={offer} clips={clips} marking={marking} />
+      )}
       {state === 'leaving' && (
         <Leaving submissionId={submissionId} leavesAt={leavesAt} onUndo={undo} onLeft={onLeft} />
       )}
+      {state === 'sent' && replyId !== null && form.cause !== null && <KeepStart replyId={replyId} />}
       <TroubleNote trouble={trouble} />
       <div className="row">
         <button

@@ -1,11 +1,14 @@
 import type { Reply } from '@ballfirst/contracts/client';
 import { causeById } from '@ballfirst/library/causes';
+import { phrases } from '@ballfirst/library/phrases';
 import { expect, it } from 'vitest';
 import type { Mark } from '../_marking/marking.ts';
 import { chooseFrames } from './choose-frames.ts';
 import { firstWords } from './first-words.ts';
-import { momentOfCause } from './moment-of-cause.ts';
-import { drillsFor, emptyReply, fillFor, missingOf, planFor } from './reply-form.ts';
+import { insertAt } from './insert-at.ts';
+import { momentsOfCause } from './moment-of-cause.ts';
+import { phrasesHere, refilled } from './phrase-help.ts';
+import { drillsFor, emptyReply, fillFor, missingOf, planFor, redosed } from './reply-form.ts';
 
 const tally = {
   balls: 10,
@@ -20,6 +23,7 @@ const tally = {
   counted: true,
 };
 const submission = {
+  club: '8-iron',
   student: { name: 'Nora Winter', hand: 'left' },
   tally,
 } as unknown as Reply<'readSubmission'>;
@@ -40,12 +44,25 @@ const mark = (position: Mark['position'], frame: number): Mark => ({
   y: 1,
   source: 'coach',
 });
+const reading = {
+  ...{ key: 'hip-shift-address-top', name: 'Hips', unit: 'mm' as const, value: -61, u: 9, proxy: false },
+  ...{ band: null, probabilityBelow: 0.95, probabilityAbove: 0 },
+};
+const help = {
+  ...{ submission, units: 'metric' as const, fault: 'fat' as const, readings: [reading] },
+  phrases: phrases.map(({ causes = [], when = null, ...phrase }) => ({
+    ...{ ...phrase, whose: 'library' as const, causes: [...causes], when },
+  })),
+};
 const marking = { clipId: 'c', marks: [mark('address', 3), mark('top', 40)] };
 
 it('finds the moment at which a cause shows among those that were marked', () => {
-  expect(momentOfCause(causeById('sway-away'), ['address', 'top'])).toBe('top');
-  expect(momentOfCause(causeById('thrown-early'), ['address', 'top'])).toBe('address');
-  expect(momentOfCause(null, ['top'])).toBe('address');
+  expect(momentsOfCause(causeById('sway-away'), ['address', 'top'])).toEqual(['top']);
+  expect(momentsOfCause(causeById('thrown-early'), ['address', 'top'])).toEqual(['address']);
+  expect(momentsOfCause(causeById('hang-back'), ['impact', 'lead-arm-parallel-down'])).toEqual([
+    ...['lead-arm-parallel-down', 'impact'],
+  ]);
+  expect(momentsOfCause(null, ['top'])).toEqual(['address']);
 });
 
 it('chooses address and that moment, in words for this hand', () => {
@@ -56,16 +73,20 @@ it('chooses address and that moment, in words for this hand', () => {
 });
 
 it('begins with what happened, and says left and right for this player', () => {
-  const words = firstWords({ submission, fault: 'fat', drill });
+  const words = firstWords({ submission, fault: 'fat', drill, cause: 'sway-away', phrases: help });
   expect(words).toContain('Nora, in 6 of your 10 balls the club met the ground before the ball.');
   expect(words).toContain('over the right foot');
+  expect(words).toContain('your hips drift 6 cm away from the target');
   expect(words.split(/\s+/).length).toBeLessThanOrEqual(120);
 });
 
 it('fills a reply for a cause and keeps what the coach wrote', () => {
-  const given = { submission, fault: 'fat' as const, drills: [drill], marking };
+  const offer = { plan: { ...planFor(drill), place: 'mat' as const, daysPerWeek: 2 } };
+  const given = { submission, fault: 'fat' as const, drills: [drill], marking, offer, phrases: help };
   const filled = fillFor(emptyReply, 'sway-away', '', given);
-  expect(filled).toMatchObject({ cause: 'sway-away', plan: planFor(drill) });
+  expect(filled).toMatchObject({ cause: 'sway-away', plan: offer.plan });
+  expect(fillFor(emptyReply, 'sway-away', '', { ...given, offer: null }).plan).toEqual(planFor(drill));
+  expect(fillFor(emptyReply, 'sway-away', '', { ...given, offer: { plan: null } }).plan).toBeNull();
   expect(filled.frames).toHaveLength(2);
   expect(fillFor({ ...filled, words: 'My own.' }, 'sway-away', filled.words, given).words).toBe('My own.');
   expect(drillsFor('no-such', [drill])).toEqual([]);
@@ -75,4 +96,30 @@ it('says what is missing before sending', () => {
   expect(missingOf(emptyReply)).toBe('nothing');
   expect(missingOf({ ...emptyReply, words: 'x', plan: planFor(drill) })).toBe('cause');
   expect(missingOf({ ...emptyReply, words: 'x' })).toBeNull();
+});
+
+it('keeps the offered days and place when another drill is taken, and counts the week anew', () => {
+  const offered = { ...planFor(drill), place: 'mat' as const, daysPerWeek: 2, exaggeration: 'mild' as const };
+  expect(planFor(drill, offered)).toMatchObject({ place: 'mat', daysPerWeek: 2, weeklyMinutes: 30 });
+  const second = { drillId: 'line-brush', minutes: 10 };
+  expect(redosed({ ...offered, second }, { days: 3 }).weeklyMinutes).toBe(75);
+  expect(redosed({ ...offered, second }, { second: null })).toMatchObject({
+    second: null,
+    weeklyMinutes: 30,
+  });
+  expect(redosed(offered, { minutes: 240, days: 7 }).weeklyMinutes).toBe(600);
+});
+
+it('offers phrases filled for this player, and fills a kept reply again', () => {
+  const here = { cause: 'sway-away', drillName: 'Past the stick' };
+  expect(phrasesHere(help, here)[0]?.text).toContain('your hips drift 6 cm away');
+  const none = { ...help, readings: [] };
+  expect(phrasesHere(none, here)[0]?.text).toContain('your hips drift away');
+  const kept = '{player}, be on your {lead} foot. It was {measured:head-shift-address-top}. Go to “{drill}”.';
+  expect(refilled(help, here, kept)).toBe('Nora, be on your right foot. Go to “Past the stick”.');
+});
+
+it('puts a phrase where the cursor stands', () => {
+  expect(insertAt('One. Three.', 'Two.', 4, 5)).toEqual({ words: 'One. Two. Three.', cursor: 9 });
+  expect(insertAt('', 'Two.', 0, 0)).toEqual({ words: 'Two.', cursor: 4 });
 });

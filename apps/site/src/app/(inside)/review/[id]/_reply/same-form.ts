@@ -1,9 +1,11 @@
-import type { ReplyForm } from './reply-form.ts';
+import type { Draft, ReplyForm } from './reply-form.ts';
 
-/** Of a draft what a coach writes. */
-export const formOf = ({ words, cause, setUpTicks, frames, plan }: ReplyForm): ReplyForm => ({
-  ...{ words, cause, setUpTicks, frames, plan },
-});
+/** Of a draft, or of what an older version of this page kept, what a coach writes. */
+export const formOf = (of: ReplyForm | Draft): ReplyForm => {
+  const { words, cause, setUpTicks, frames, plan, moreCauses = [] } = of;
+  const moreAgreed = 'moreAgreed' in of ? of.moreAgreed : (of.moreAgreedAt ?? null) !== null;
+  return { words, cause, setUpTicks, frames, plan, moreCauses, moreAgreed };
+};
 
 /** The same members in one order, whoever wrote them. */
 const inOrder = (value: unknown): unknown => {
@@ -16,6 +18,12 @@ const inOrder = (value: unknown): unknown => {
   );
 };
 
+/** A yes to more counts only where there is more to say yes to. */
+const said = (of: ReplyForm | Draft): unknown => {
+  const { moreAgreed, ...form } = formOf(of);
+  return { ...form, moreAgreed: moreAgreed && (form.moreCauses.length > 0 || form.setUpTicks.length > 3) };
+};
+
 /** Whether two texts say the same, so that there is nothing to choose between. */
-export const sameForm = (a: ReplyForm, b: ReplyForm): boolean =>
-  JSON.stringify(inOrder(formOf(a))) === JSON.stringify(inOrder(formOf(b)));
+export const sameForm = (a: ReplyForm | Draft, b: ReplyForm | Draft): boolean =>
+  JSON.stringify(inOrder(said(a))) === JSON.stringify(inOrder(said(b)));

@@ -40,10 +40,11 @@ type Given = { id: string; membershipId: string; first: Draft | null; canWork: b
  */
 export const useReply = ({ id, membershipId, first, canWork }: Given) => {
   const key = `reply.${membershipId}.${id}`;
-  const [form, setForm] = useState<ReplyForm>(first ?? emptyReply);
+  const [form, setForm] = useState<ReplyForm>(first === null ? emptyReply : formOf(first));
   const [state, setState] = useState<ReplyState>(
     first?.status === 'sent' ? 'sent' : first?.status === 'sending' ? 'leaving' : 'saved',
   );
+  const [replyId, setReplyId] = useState(first?.id ?? null);
   const [leavesAt, setLeavesAt] = useState(first?.sendsAt ?? null);
   const [trouble, setTrouble] = useState<Trouble | null>(null);
   const [theirs, setTheirs] = useState<Draft | null>(null);
@@ -114,8 +115,8 @@ export const useReply = ({ id, membershipId, first, canWork }: Given) => {
     const kept = readDraft(key, isKept);
     const over = first?.status === 'sent' || first?.status === 'sending';
     if (kept === null || over || sameForm(kept.form, first ?? emptyReply)) return dropDraft(key);
-    own.current = kept.form;
-    setForm(kept.form);
+    own.current = formOf(kept.form);
+    setForm(own.current);
     setState('unsaved');
     if (kept.version !== (first?.version ?? 0)) meet(first);
     else if (mayWork.current) flush().catch(fail);
@@ -136,6 +137,7 @@ export const useReply = ({ id, membershipId, first, canWork }: Given) => {
       );
       once.answered();
       version.current = sent.version;
+      setReplyId(sent.id);
       setLeavesAt(sent.sendsAt);
       setState('leaving');
       return sent;
@@ -179,7 +181,7 @@ export const useReply = ({ id, membershipId, first, canWork }: Given) => {
   );
   const saveNow = useCallback(() => flush().catch(fail), [flush, fail]);
   const left = useCallback(() => setState('sent'), []);
-  return { form, state, leavesAt, trouble, theirs, change, saveNow, send, undo, left, settle };
+  return { form, state, replyId, leavesAt, trouble, theirs, change, saveNow, send, undo, left, settle };
 };
 
 export type Replying = ReturnType<typeof useReply>;

@@ -1,0 +1,53 @@
+'use client';
+import { answerOf, type Reply } from '@ballfirst/contracts/client';
+import { phrases as libraryPhrases } from '@ballfirst/library/phrases';
+import { useCallback, useEffect, useState } from 'react';
+import { api } from '../../../../../http/browser-api.ts';
+import type { Phrase } from './phrase-help.ts';
+import type { Offer } from './reply-form.ts';
+
+export type Start = Reply<'listStartingPoints'>['items'][number];
+
+const builtIn: readonly Phrase[] = libraryPhrases.map(({ id, about, text, causes = [], when = null }) => ({
+  ...{ id, about, text, whose: 'library' as const, causes: [...causes], when },
+}));
+
+/** What helps to write a reply: phrases, kept replies, and the programme that fits for the chosen cause. */
+export const useHelps = (submissionId: string, cause: string | null, canWork: boolean) => {
+  const [phrases, setPhrases] = useState<readonly Phrase[]>(builtIn);
+  const [starts, setStarts] = useState<readonly Start[]>([]);
+  const [offer, setOffer] = useState<Offer | null>(null);
+
+  const readPhrases = useCallback(async () => {
+    const found = await answerOf(api.GET('/api/phrases')).catch(() => null);
+    if (found !== null) setPhrases(found.items);
+  }, []);
+  const readStarts = useCallback(async () => {
+    const found = await answerOf(api.GET('/api/starting-points')).catch(() => null);
+    if (found !== null) setStarts(found.items);
+  }, []);
+  /** The offer for a cause; null when it could not be had: a reply can be written without. */
+  const offerFor = useCallback(
+    async (wanted: string): Promise<Offer | null> => {
+      const params = { path: { id: submissionId }, query: { cause: wanted } };
+      const asked = api.GET('/api/submissions/{id}/programme-offer', { params });
+      const found = await answerOf(asked).catch(() => null);
+      setOffer(found);
+      return found;
+    },
+    [submissionId],
+  );
+
+  useEffect(() => {
+    if (!canWork) return;
+    void readPhrases();
+    void readStarts();
+  }, [canWork, readPhrases, readStarts]);
+  useEffect(() => {
+    if (canWork && cause !== null && offer?.cause !== cause) void offerFor(cause);
+  }, [canWork, cause, offer?.cause, offerFor]);
+
+  return { phrases, starts, offer, offerFor, readPhrases, readStarts };
+};
+
+export type Helps = ReturnType<typeof useHelps>;

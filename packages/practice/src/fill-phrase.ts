@@ -1,0 +1,28 @@
+/** What stands for a variable of a phrase, by its name; a value that was not measured is not there. */
+export type PhraseValues = Readonly<Record<string, string>>;
+
+const optional = /\[\[(.*?)\]\]/gs;
+const variable = /\{([a-z]+(?::[a-z-]+)?)\}/g;
+/** Left and right are put in by the hand, later. */
+const byHand = new Set(['lead', 'trail']);
+
+/** The variables a phrase asks for, each once, in their order. */
+export const variablesIn = (text: string): readonly string[] => [
+  ...new Set([...text.matchAll(variable)].flatMap(([, name = '']) => (byHand.has(name) ? [] : [name]))),
+];
+
+const filled = (text: string, values: PhraseValues): string | null =>
+  variablesIn(text).every((name) => values[name] !== undefined)
+    ? text.replace(variable, (whole, name: string) => values[name] ?? whole)
+    : null;
+
+/**
+ * A phrase with its values filled in. What stands in double brackets is left out where one of its values is missing.
+ *
+ * @returns null when a value outside the brackets is missing: then the phrase cannot be offered
+ * @example fillPhrase('Your hips move [[{measured:x} ]]back.', {}) // 'Your hips move back.'
+ */
+export const fillPhrase = (text: string, values: PhraseValues): string | null => {
+  const kept = text.replace(optional, (_, inside: string) => filled(inside, values) ?? '');
+  return filled(kept, values);
+};
