@@ -1,6 +1,7 @@
-import { clothingDoubtMm } from './clothing-doubt.ts';
-import type { Coordinate, OwnEffect } from './coordinate.ts';
+import { clothingCorrelation, clothingDoubtMm } from './clothing-doubt.ts';
+import type { Coordinate } from './coordinate.ts';
 import { depthOf } from './depth.ts';
+import type { ErrorSources } from './error-sources.ts';
 import type { View } from './marks.ts';
 import type { Place } from './place.ts';
 import type { PlacedMark } from './placed-marks.ts';
@@ -8,6 +9,7 @@ import type { Felt, Sight } from './sight.ts';
 
 export type Seen = {
   readonly sight: Sight;
+  readonly sources: ErrorSources;
   readonly view: View;
   readonly place: Place;
   readonly mark: PlacedMark;
@@ -15,18 +17,33 @@ export type Seen = {
 
 type Weighed = readonly [felt: Felt, slope: number];
 
-/** Joins what each part does to the coordinate; a click that the sight knows too is counted there. */
-function join(sight: Sight, value: number, parts: readonly Weighed[], own: readonly OwnEffect[]): Coordinate {
-  const shared = new Float64Array(sight.inputs.length);
-  for (const [{ effects }, slope] of parts) {
-    for (let i = 0; i < shared.length; i += 1) shared[i] = (shared[i] ?? 0) + slope * (effects[i] ?? 0);
+type Own = readonly [name: string, effect: number, clicked: boolean];
+
+/** Joins what each part does to the coordinate; a click that the sight knows too is the same source. */
+function join(
+  { sight, sources: all }: Seen,
+  value: number,
+  parts: readonly Weighed[],
+  own: readonly Own[],
+): Coordinate {
+  const sources: number[] = [];
+  const effects: number[] = [];
+  for (let i = 0; i < sight.inputs.length; i += 1) {
+    let sum = 0;
+    for (const [felt, slope] of parts) sum += slope * (felt.effects[i] ?? 0);
+    sources.push(i);
+    effects.push(sum);
   }
-  const apart = own.filter(({ name, effect }) => {
-    const index = name.startsWith('address') ? sight.indexOf(name) : undefined;
-    if (index !== undefined) shared[index] = (shared[index] ?? 0) + effect;
-    return index === undefined && effect !== 0;
-  });
-  return { value, shared, own: apart };
+  for (const [name, effect, clicked] of own) {
+    if (effect === 0) continue;
+    const source = all.of(name, clicked);
+    if (source < sight.inputs.length) effects[source] = (effects[source] ?? 0) + effect;
+    else {
+      sources.push(source);
+      effects.push(effect);
+    }
+  }
+  return { value, sources, effects };
 }
 
 /** How far a point lies from the lens: each at its own depth, so that the nearer ball is not read as if among the ankles. */
@@ -37,13 +54,9 @@ function awayOf({ sight, view, place }: Seen, slope: number) {
     [sight.distanceMm, slope],
     [base, slope],
   ];
-  const own: OwnEffect = { name: `${name}/depth`, effect: slope * u, clicked: false };
+  const own: Own = [`${name}/depth`, slope * u, false];
   // The first order misses that an unknown turn carries an unknown depth aside: JCGM 100:2008, 5.1.2 note.
-  const turned: OwnEffect = {
-    name: `${name}/depth-by-yaw`,
-    effect: u * sight.uYawRad,
-    clicked: false,
-  };
+  const turned: Own = [`${name}/depth-by-yaw`, u * sight.uYawRad, false];
   return { mm: sight.distanceMm.value + base.value + mm, parts, own, turned };
 }
 
@@ -64,8 +77,10 @@ export function levelOf(seen: Seen): Coordinate {
   const perYaw = away.mm * (1 + tan * tan);
   const perPx = perYaw / (focalPx.value * (1 + slope * slope));
   const name = `${place.position}/${place.point}`;
+  // The same shirt hides the same edge at every moment, in part.
+  const worn = clothingDoubtMm(place.point);
   return join(
-    sight,
+    seen,
     away.mm * tan,
     [
       ...away.parts,
@@ -76,9 +91,10 @@ export function levelOf(seen: Seen): Coordinate {
     [
       away.own,
       away.turned,
-      { name: `${name}/level`, effect: perPx * cos * mark.uPx, clicked: true },
-      { name: `${place.point}/level-habit`, effect: perPx * cos * mark.uHabitPx, clicked: true },
-      { name: `${name}/clothing`, effect: clothingDoubtMm(place.point), clicked: false, family: place.point },
+      [`${name}/level`, perPx * cos * mark.uPx, true],
+      [`${place.point}/level-habit`, perPx * cos * mark.uHabitPx, true],
+      [`${place.point}/clothing`, worn * Math.sqrt(clothingCorrelation), false],
+      [`${name}/clothing`, worn * Math.sqrt(1 - clothingCorrelation), false],
     ],
   );
 }
@@ -100,7 +116,7 @@ export function upOf(seen: Seen): Coordinate {
   const mm = away.mm + aside * Math.tan(yawRad.value);
   const perPx = mm / focalPx.value;
   return join(
-    sight,
+    seen,
     mm * slope,
     [
       ...away.parts,
@@ -110,8 +126,8 @@ export function upOf(seen: Seen): Coordinate {
     ],
     [
       away.own,
-      { name: `${place.position}/${place.point}/up`, effect: perPx * cos * mark.uPx, clicked: true },
-      { name: `${place.point}/up-habit`, effect: perPx * cos * mark.uHabitPx, clicked: true },
+      [`${place.position}/${place.point}/up`, perPx * cos * mark.uPx, true],
+      [`${place.point}/up-habit`, perPx * cos * mark.uHabitPx, true],
     ],
   );
 }

@@ -1,5 +1,5 @@
-import { propagate } from '@ballfirst/numbers/propagate';
-import { type Coordinate, clickedDoubt, covarianceMatrix } from './coordinate.ts';
+import { propagateSources } from '@ballfirst/numbers/propagate-sources';
+import { type Coordinate, clickedDoubt } from './coordinate.ts';
 import { ankles, type Definition } from './definition.ts';
 import { type Formula, formulas } from './formulas.ts';
 import type { Measurement } from './measurement.ts';
@@ -41,17 +41,19 @@ export function measureOne(definition: Definition, swing: SeenSwing): Measuremen
     const signed = sign * formula.of(spots) + shift;
     return definition.perAnkles ? (100 * signed) / ((x[lead] ?? 0) - (x[trail] ?? 0)) : signed;
   };
-  const { value, u, sensitivities } = propagate(
+  const { value, u, effects } = propagateSources(
     model,
     coordinates.map((coordinate) => coordinate.value),
-    covarianceMatrix(coordinates),
+    coordinates,
+    swing.sources.count,
   );
   return {
     key: definition.key,
     unit: measurementNames[definition.key].unit,
     value,
     u: Math.hypot(u, uShift),
-    uStatistical: clickedDoubt(coordinates, sensitivities, swing.sight.clicked),
+    uStatistical: clickedDoubt(effects, swing.sources.clicked),
+    effects,
     proxy: definition.proxy,
     positions: definition.positions,
   };

@@ -14,6 +14,8 @@ export type Measurement = {
   readonly uStatistical: number;
   readonly proxy: boolean;
   readonly positions: readonly Position[];
+  /** What 1 SD of each error source of the swing moves it, numbered alike in all measurements of one swing. */
+  readonly effects?: Float64Array;
   /** The whole range the frame rate allows, where a count of frames sets it. */
   readonly interval?: { readonly low: number; readonly high: number };
 };

@@ -1,4 +1,5 @@
 import type { Coordinate } from './coordinate.ts';
+import { type ErrorSources, errorSources } from './error-sources.ts';
 import { levelOf, upOf } from './locate.ts';
 import type { Picture, Setting } from './marks.ts';
 import { notMarked } from './missing-words.ts';
@@ -9,6 +10,7 @@ import { type Sight, sightOf } from './sight.ts';
 /** The marks of a swing as places in mm, each computed once. */
 export type SeenSwing = {
   readonly sight: Sight;
+  readonly sources: ErrorSources;
   /** @throws RangeError when the place is not marked */
   level(place: Place): Coordinate;
   up(place: Place): Coordinate;
@@ -18,6 +20,7 @@ export type SeenSwing = {
 
 export function seeSwing(marks: PlacedMarks, picture: Picture, setting: Setting): SeenSwing {
   const sight = sightOf(marks, picture, setting);
+  const sources = errorSources(sight.inputs);
   const once = (make: typeof levelOf) => {
     const made = new Map<PlacedMark, Coordinate>();
     return (place: Place): Coordinate => {
@@ -25,12 +28,12 @@ export function seeSwing(marks: PlacedMarks, picture: Picture, setting: Setting)
       if (mark === undefined) throw new RangeError(`${notMarked(place)}.`);
       const known = made.get(mark);
       if (known !== undefined) return known;
-      const coordinate = make({ sight, view: setting.view, place, mark });
+      const coordinate = make({ sight, sources, view: setting.view, place, mark });
       made.set(mark, coordinate);
       return coordinate;
     };
   };
   const rowsBetween = (over: Place, under: Place): number =>
     ((marks.at(over)?.upPx ?? Number.NaN) - (marks.at(under)?.upPx ?? Number.NaN)) / picture.heightPx;
-  return { sight, level: once(levelOf), up: once(upOf), rowsBetween };
+  return { sight, sources, level: once(levelOf), up: once(upOf), rowsBetween };
 }

@@ -25,8 +25,6 @@ export type Felt = { readonly value: number; readonly effects: Float64Array };
 /** How a picture is seen: where the lens stands, how it is turned, how long it is. */
 export type Sight = {
   readonly inputs: readonly SightInput[];
-  /** Which of the inputs are clicks. */
-  readonly clicked: readonly boolean[];
   /** What gives millimetres; null where only ratios and angles can be told. */
   readonly scaleFrom: ScaleFrom | null;
   readonly focalPx: Felt;
@@ -36,7 +34,6 @@ export type Sight = {
   readonly rollRad: Felt;
   /** Where a depth counts from, in mm beyond the ball. */
   readonly base: Readonly<Record<DepthBase, Felt>>;
-  indexOf(name: string): number | undefined;
 };
 
 type Model = (x: readonly number[]) => number;
@@ -160,11 +157,9 @@ export function sightOf(
     value: model(x),
     effects: Float64Array.from(gradient(model, x, steps), (slope, i) => slope * (us[i] ?? 0)),
   });
-  const indexes = new Map(inputs.map(({ name }, i) => [name, i]));
   const fromClub = club === null ? null : 'club-at-address';
   return {
     inputs,
-    clicked: inputs.map((input) => input.clicked),
     scaleFrom: stick ? 'stick' : fromClub,
     focalPx: felt(focal),
     distanceMm: felt(distance),
@@ -176,6 +171,5 @@ export function sightOf(
       'grip-end': felt((at) => length(at) * Math.cos(radians(lie(at)))),
       'club-nearer': felt((at) => -length(at)),
     },
-    indexOf: (name) => indexes.get(name),
   };
 }
