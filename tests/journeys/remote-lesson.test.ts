@@ -1,9 +1,8 @@
-import { readdir, readFile } from 'node:fs/promises';
-import path from 'node:path';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it, vi } from 'vitest';
 import { desk, expectAccessible, keepPictures, openBrowser, openContext, phone, signIn } from './browser.ts';
 import { clipFile, clipTruth, fatMarks } from './kept-swing.ts';
+import { letters, subjectOf } from './letters.ts';
 import { moveClock } from './service.ts';
 
 const dayMs = 86_400_000;
@@ -259,11 +258,3 @@ const logPractice = async (page: Page, clean: number): Promise<void> => {
   await tap('Did anything hurt?', 'No');
   await log.getByRole('button', { name: 'Log it' }).click();
 };
-
-const letters = async (home: string): Promise<string[]> => {
-  const folder = path.join(home, 'mail');
-  const files = (await readdir(folder)).filter((file) => file.endsWith('.eml'));
-  return Promise.all(files.map((file) => readFile(path.join(folder, file), 'utf8')));
-};
-
-const subjectOf = (letter: string): string => /^Subject: (.*)$/m.exec(letter)?.[1] ?? '';

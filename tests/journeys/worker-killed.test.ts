@@ -1,0 +1,50 @@
+import { afterAll, describe, expect, inject, it, vi } from 'vitest';
+import { lessonByHttp } from './lesson-by-http.ts';
+import { moveClock } from './service.ts';
+import { killWorker, workerOf } from './worker-of.ts';
+
+/** Moments by a seed, so that a run that fails can be run again (mulberry32: a public-domain generator). */
+const momentsOf = (seed: number) => {
+  let state = seed;
+  return () => {
+    state = (state + 0x6d2b79f5) | 0;
+    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
+    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
+  };
+};
+const after = (ms: number) => new Promise((later) => setTimeout(later, ms));
+
+/** The same lesson twice: once undisturbed, once with the worker ended at a random moment of every leg. */
+describe('a worker that is killed at random', () => {
+  const service = inject('service');
+  const run = Date.now().toString(36);
+  afterAll(() => moveClock(service.home, 0));
+
+  it('leaves behind what an undisturbed one does, and nothing twice', async () => {
+    const calm = lessonByHttp(service, `Calm Lesson ${run}`);
+    for (const leg of calm.legs) await leg.run();
+    const expected = await calm.endState();
+    expect(expected.letters.length).toBeGreaterThanOrEqual(3);
+    await moveClock(service.home, 0);
+
+    const seed = Number(process.env.KILL_SEED ?? Date.now() % 2 ** 31);
+    const random = momentsOf(seed);
+    const rough = lessonByHttp(service, `Rough Lesson ${run}`);
+    let kills = 0;
+    for (const leg of rough.legs) {
+      const [, killed] = await Promise.all([
+        leg.run(),
+        after(random() * 2000).then(() => killWorker(service.home)),
+      ]);
+      if (killed) kills += 1;
+    }
+    // A job whose worker died is taken up again when its lock has run out.
+    await vi.waitFor(async () => expect(await rough.endState(), `KILL_SEED=${seed}`).toEqual(expected), {
+      timeout: 120_000,
+      interval: 2000,
+    });
+    expect(kills, `KILL_SEED=${seed}`).toBeGreaterThanOrEqual(3);
+    await vi.waitFor(async () => expect(await workerOf(service.home)).toBeDefined(), { timeout: 60_000 });
+  }, 600_000);
+});
