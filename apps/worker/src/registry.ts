@@ -1,6 +1,8 @@
 import type { EventKind } from '@ballfirst/contracts/events';
 import type { Job } from './job.ts';
 import { countCorrected } from './jobs/count-corrected.ts';
+import { drawCorrectedReply } from './jobs/draw-corrected-reply.ts';
+import { drawSentReply } from './jobs/draw-sent-reply.ts';
 import { endTrials } from './jobs/end-trials.ts';
 import { eraseClips } from './jobs/erase-clips.ts';
 import { expireUploads } from './jobs/expire-uploads.ts';
@@ -12,6 +14,7 @@ import { prepareClip } from './jobs/prepare-clip.ts';
 import { raisePain } from './jobs/raise-pain.ts';
 import { raiseTrialEndings } from './jobs/raise-trial-endings.ts';
 import { reconcileClips } from './jobs/reconcile-clips.ts';
+import { reconcileStills } from './jobs/reconcile-stills.ts';
 import { rollUpPractice } from './jobs/roll-up-practice.ts';
 import { rollUpSubmission } from './jobs/roll-up-submission.ts';
 import { scheduleFirstCheckIn } from './jobs/schedule-first-check-in.ts';
@@ -42,6 +45,8 @@ const eventJobs = [
   writeInvitation,
   writeReplySent,
   writeReplyCorrected,
+  drawSentReply,
+  drawCorrectedReply,
   writeFilmAgain,
   writeClipRefused,
   writePainHeld,
@@ -70,6 +75,7 @@ export const ticks: readonly Job[] = [
   eraseClips,
   sealAudit,
   reconcileClips,
+  reconcileStills,
   expireUploads,
 ];
 

@@ -1,6 +1,8 @@
 import { writeSync } from 'node:fs';
 import { createInterface } from 'node:readline';
-import type { ChildJob, ChildWord } from './child-words.ts';
+import type { ChildJob, ChildResult, ChildWord } from './child-words.ts';
+import { drawStills } from './draw-stills.ts';
+import { lookAgain } from './look-again.ts';
 import { prepareClip } from './prepare.ts';
 
 // Entry of the process that opens untrusted video: importing this file runs it. One job, then the end.
@@ -13,13 +15,19 @@ lines.once('line', (line) => {
   // The parent holds the other end of the input: when it goes, so do we.
   lines.once('close', endWithTools);
   const job = JSON.parse(line) as ChildJob;
-  prepareClip({ ...job, onProgress: (percent) => say({ percent }) })
+  workOn(job)
     .then(
       (done) => say({ done }),
       (error: unknown) => say({ failed: error instanceof Error ? error.message : String(error) }),
     )
     .finally(() => process.exit(0));
 });
+
+function workOn(job: ChildJob): Promise<ChildResult[ChildJob['kind']]> {
+  if (job.kind === 'stills') return drawStills(job);
+  if (job.kind === 'look') return lookAgain(job);
+  return prepareClip({ ...job, onProgress: (percent) => say({ percent }) });
+}
 
 /** Ends this process and, where it leads a group, the tools it started. */
 function endWithTools(): void {

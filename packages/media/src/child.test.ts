@@ -114,7 +114,9 @@ describe('child-main', () => {
     [false, [1, null]],
   ])('ends when its parent goes, with its tools when it leads a group (%s)', async (detached, expected) => {
     const child = spawn(process.execPath, [entryPath], { stdio: ['pipe', 'ignore', 'ignore'], detached });
-    child.stdin.end(`${JSON.stringify({ sourcePath: at('clip.mp4'), outFolder: at('orphan') })}\n`);
+    child.stdin.end(
+      `${JSON.stringify({ kind: 'prepare', sourcePath: at('clip.mp4'), outFolder: at('orphan') })}\n`,
+    );
     expect(await once(child, 'exit')).toEqual(expected);
   });
 });

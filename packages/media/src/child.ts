@@ -1,10 +1,10 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { createInterface } from 'node:readline';
-import type { ChildJob, ChildWord } from './child-words.ts';
-import type { PreparedClip } from './prepare.ts';
+import type { ChildJob, ChildResult, ChildWord } from './child-words.ts';
 import { defaultResources, limitedCommand, type ResourceLimits } from './resource-limits.ts';
 
-export type ChildRequest = ChildJob & {
+/** How a child is run, whatever it does. */
+export type ChildRun = {
   /** The file that runs `child-main` (bundled, or TypeScript with `nodeArguments` that load it). */
   readonly entryPath: string;
   readonly nodeArguments?: readonly string[];
@@ -14,6 +14,9 @@ export type ChildRequest = ChildJob & {
   readonly onProgress?: (percent: number) => void;
   readonly signal?: AbortSignal;
 };
+
+type JobOf<K extends ChildJob['kind']> = Omit<Extract<ChildJob, { kind: K }>, 'kind'>;
+export type ChildRequest = JobOf<'prepare'> & ChildRun;
 
 /** The child ended without an answer (killed, out of memory or time). Worth another try; then refuse as `not_video`. */
 export class PreparingCrashed extends Error {
@@ -30,37 +33,51 @@ const sparingArguments = ['--disable-wasm-trap-handler'];
  *
  * @throws PreparingCrashed when it died; Error when it met trouble that is not the clip's; the signal's reason when aborted
  */
-export async function prepareInChild(request: ChildRequest): Promise<PreparedClip> {
-  request.signal?.throwIfAborted();
+export const prepareInChild = ({ sourcePath, outFolder, limits, ...run }: ChildRequest) =>
+  inChild({ kind: 'prepare', sourcePath, outFolder, ...(limits ? { limits } : {}) }, run);
+
+/** `drawStills` in such a process. @throws as `prepareInChild` */
+export const drawInChild = ({ stills, outFolder, ...run }: JobOf<'stills'> & ChildRun) =>
+  inChild({ kind: 'stills', stills, outFolder }, run);
+
+/** `lookAgain` in such a process. @throws as `prepareInChild` */
+export const lookInChild = ({ sourcePath, outFolder, ...run }: JobOf<'look'> & ChildRun) =>
+  inChild({ kind: 'look', sourcePath, outFolder }, run);
+
+async function inChild<K extends ChildJob['kind']>(
+  job: Extract<ChildJob, { kind: K }>,
+  run: ChildRun,
+): Promise<ChildResult[K]> {
+  run.signal?.throwIfAborted();
   const [command, ...args] = limitedCommand(
-    [process.execPath, ...sparingArguments, ...(request.nodeArguments ?? []), request.entryPath],
-    resourcesOf(request),
+    [process.execPath, ...sparingArguments, ...(run.nodeArguments ?? []), run.entryPath],
+    resourcesOf(run),
   );
   const child = spawn(command, args, {
     stdio: ['pipe', 'pipe', 'pipe'],
     env: childEnvironment(),
     detached: groups,
   });
-  const timer = setTimeout(() => killGroup(child), request.timeoutMs ?? defaultTimeoutMs);
+  const timer = setTimeout(() => killGroup(child), run.timeoutMs ?? defaultTimeoutMs);
   const stop = () => killGroup(child);
-  request.signal?.addEventListener('abort', stop, { once: true });
+  run.signal?.addEventListener('abort', stop, { once: true });
   try {
-    return await answerOf(child, request);
+    // The child answers the kind of job that it was given.
+    return (await answerOf(child, job, run)) as ChildResult[K];
   } finally {
     clearTimeout(timer);
-    request.signal?.removeEventListener('abort', stop);
+    run.signal?.removeEventListener('abort', stop);
     killGroup(child);
   }
 }
 
 /** A loader of TypeScript reserves addresses that it never fills, so the limit on them is wider when one is named. */
-function resourcesOf({ nodeArguments, resources = defaultResources }: ChildRequest): ResourceLimits {
+function resourcesOf({ nodeArguments, resources = defaultResources }: ChildRun): ResourceLimits {
   const reserved = nodeArguments === undefined ? 0 : 16 * 1024 ** 3;
   return { ...resources, memoryBytes: resources.memoryBytes + reserved };
 }
 
-function answerOf(child: ChildProcess, request: ChildRequest): Promise<PreparedClip> {
-  const { sourcePath, outFolder, limits } = request;
+function answerOf(child: ChildProcess, job: ChildJob, run: ChildRun): Promise<ChildResult[ChildJob['kind']]> {
   return new Promise((resolve, reject) => {
     let words = '';
     let said: ChildWord | undefined;
@@ -68,18 +85,18 @@ function answerOf(child: ChildProcess, request: ChildRequest): Promise<PreparedC
       words = (words + chunk.toString()).slice(-600);
     });
     child.stdin?.on('error', () => {});
-    child.stdin?.write(`${JSON.stringify({ sourcePath, outFolder, ...(limits ? { limits } : {}) })}\n`);
+    child.stdin?.write(`${JSON.stringify(job)}\n`);
     if (child.stdout !== null) {
       createInterface({ input: child.stdout }).on('line', (line) => {
         const word = readWord(line);
         if (word === undefined) return;
-        if ('percent' in word) request.onProgress?.(word.percent);
+        if ('percent' in word) run.onProgress?.(word.percent);
         else said = word;
       });
     }
     child.on('error', reject);
     child.on('close', (code, signal) => {
-      if (request.signal?.aborted) reject(request.signal.reason);
+      if (run.signal?.aborted) reject(run.signal.reason);
       else if (said !== undefined && 'done' in said) resolve(said.done);
       else if (said !== undefined && 'failed' in said) reject(new Error(said.failed));
       else

@@ -1,9 +1,12 @@
 import { randomBytes } from 'node:crypto';
 import type { Clip, Membership } from '@ballfirst/db/generated/client';
+import { withAcademy } from '@ballfirst/db/with-academy';
 import { posterKey, renditionKey } from '@ballfirst/services/clips/keys';
+import { stillKey } from '@ballfirst/services/stills/still-key';
 import { createAcademy, createClip, createMembership, createStudent } from '@ballfirst/testing/factories';
+import { createProgramme, createReply } from '@ballfirst/testing/practice-factories';
 import { type TestDatabase, testDatabase } from '@ballfirst/testing/test-database';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { cookieOf } from '../testing/cookie-of.ts';
 import { type Door, openDoor } from '../testing/open-door.ts';
 
@@ -107,3 +110,62 @@ it.each(['original', '../../x', '%2e%2e%2foriginal', 'frames.json', 'rendition.m
     expect((await get({}, `/media/clips/${clip.id}/${file}`)).statusCode).toBe(404);
   },
 );
+
+describe('the picture of a reply’s frame', () => {
+  const drawn = async () => {
+    const { academyId, studentId } = clip;
+    const programme = await createProgramme(database.db, { academyId, studentId });
+    const { submissionId } = programme;
+    await withAcademy(database.db, academyId, (tx) =>
+      tx.clip.updateMany({ where: { id: clip.id }, data: { submissionId } }),
+    );
+    const frames = [{ clipId: clip.id, frame: 3, position: 'top', caption: 'Here' }];
+    return createReply(database.db, programme, { frames, stillsVersion: 1 });
+  };
+  let path = '';
+  beforeAll(async () => {
+    const { id: replyId, academyId } = await drawn();
+    await door.resources.blobs.put(stillKey({ academyId, replyId }, 0), Buffer.from('a still'));
+    path = `/media/replies/${replyId}/0.jpg`;
+  });
+
+  it('is given to those who may read the reply, and to nobody else', async () => {
+    const answer = await get({}, path);
+    expect([answer.statusCode, answer.body]).toEqual([200, 'a still']);
+    expect(answer.headers).toMatchObject({
+      'content-type': 'image/jpeg',
+      'cache-control': 'private, max-age=300',
+      'x-content-type-options': 'nosniff',
+    });
+    const coach = await createMembership(database.db, { academyId: owner.academyId });
+    const stranger = await createMembership(database.db, { role: 'coach' });
+    const fellow = await createMembership(database.db, { academyId: owner.academyId, role: 'student' });
+    await createStudent(database.db, { academyId: owner.academyId, membershipId: fellow.id });
+    const statusFor = async (of: string) => (await get({ cookie: of }, path)).statusCode;
+    expect(await statusFor('')).toBe(401);
+    expect(await statusFor(await cookieOf(door, coach))).toBe(200);
+    expect(await statusFor(await cookieOf(door, stranger))).toBe(404);
+    expect(await statusFor(await cookieOf(door, fellow))).toBe(404);
+  });
+
+  it.each(['1.jpg', '6.jpg', '-1.jpg', '0.png', '0.jpg.part', '..%2f..%2fx.jpg'])(
+    'has nothing else: %s',
+    async (file) => {
+      expect((await get({}, path.replace('0.jpg', file))).statusCode).toBe(404);
+    },
+  );
+
+  it('closes with its video when consent is withdrawn, for staff too, with words', async () => {
+    const coach = await createMembership(database.db, { academyId: owner.academyId });
+    await withAcademy(database.db, owner.academyId, (tx) =>
+      tx.clip.updateMany({ where: { id: clip.id }, data: { status: 'erased', eraseAt: new Date() } }),
+    );
+    for (const of of [cookie, await cookieOf(door, coach)]) {
+      for (const at of [path, url, url.replace('rendition.mp4', 'strip.jpg')]) {
+        const answer = await get({ cookie: of }, at);
+        expect([answer.statusCode, answer.json().code]).toEqual([403, 'consent-missing']);
+        expect(answer.json().detail).toContain('withdrawn');
+      }
+    }
+  });
+});

@@ -1,54 +1,31 @@
 'use client';
 import type { Reply } from '@ballfirst/contracts/client';
-import { replyWords } from '../words/reply.ts';
-import { withinFrameS } from './draw-frame.ts';
-import { MarkCrosses } from './mark-crosses.tsx';
+import { useState } from 'react';
+import { DrawnFrame } from './drawn-frame.tsx';
 import styles from './swing-frame.module.css';
-import { useFrame } from './use-frame.ts';
 
-export type Frame = Reply<'readReply'>['frames'][number];
+type ReplyFrame = Reply<'readReply'>['frames'][number];
+/** A frame before it is sent has no picture yet. */
+export type Frame = Omit<ReplyFrame, 'still' | 'described'> & Partial<ReplyFrame>;
 
-/** One moment of a swing with the coach's marks on it. The poster stands in until the very frame is drawn. */
+/** One moment of a swing: the picture that was made with the marks in it, else drawn here from the video. */
 export function SwingFrame({ frame }: { frame: Frame }) {
-  const { widthPx, heightPx, marks, caption } = frame;
-  const { canvas, state, failed } = useFrame(frame.rendition, frame.timeS);
-  const shown = state === 'drawn' || state === 'player';
-  const names = shown ? marks.map(({ name }) => name) : [];
+  const [failed, setFailed] = useState(false);
+  const { still, described, caption, widthPx, heightPx } = frame;
+  if (!still || failed) return <DrawnFrame frame={frame} />;
   return (
     <figure className="stack tight">
-      <div
-        role="img"
-        aria-label={replyWords.pictureOf(caption, names)}
-        aria-busy={state === 'drawing'}
-        data-frame={state}
-        className={styles.stage}
-      >
-        <canvas ref={canvas} width={widthPx} height={heightPx} className={styles.picture} />
-        {!shown && (
-          <svg aria-hidden="true" viewBox={`0 0 ${widthPx} ${heightPx}`} className={styles.layer}>
-            <image href={frame.poster} width={widthPx} height={heightPx} />
-          </svg>
-        )}
-        {state === 'player' && (
-          <video
-            src={`${frame.rendition}#t=${(frame.timeS + withinFrameS).toFixed(4)}`}
-            poster={frame.poster}
-            preload="auto"
-            muted
-            playsInline
-            tabIndex={-1}
-            aria-hidden="true"
-            className={styles.layer}
-            onError={failed}
-          />
-        )}
-        {shown && <MarkCrosses marks={marks} widthPx={widthPx} heightPx={heightPx} />}
+      <div className={styles.stage}>
+        <img
+          src={still}
+          alt={described ?? caption}
+          width={widthPx}
+          height={heightPx}
+          className={styles.picture}
+          onError={() => setFailed(true)}
+        />
       </div>
-      <figcaption>
-        {caption}
-        {state === 'drawing' && <span className="soft small"> {replyWords.pictureComes}</span>}
-        {state === 'failed' && <span className="soft small"> {replyWords.pictureFailed}</span>}
-      </figcaption>
+      <figcaption>{caption}</figcaption>
     </figure>
   );
 }
