@@ -2789,7 +2789,7 @@ export interface components {
             practiceEntries: number;
             rungsPassed: number;
             /** @enum {string} */
-            stop: "no-first-swing" | "waits-for-us" | "reply-unread" | "no-practice" | "moving" | "ending";
+            stop: "no-first-swing" | "waits-for-us" | "reply-unread" | "held" | "no-practice" | "moving" | "ending";
             nextAction: string;
             joinAskedAt: string | null;
         };

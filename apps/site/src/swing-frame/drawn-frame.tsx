@@ -1,9 +1,9 @@
 'use client';
 import { replyWords } from '../words/reply.ts';
 import { withinFrameS } from './draw-frame.ts';
+import type { Frame } from './frame.ts';
 import { MarkCrosses } from './mark-crosses.tsx';
 import styles from './swing-frame.module.css';
-import type { Frame } from './swing-frame.tsx';
 import { useFrame } from './use-frame.ts';
 
 /** One moment of a swing drawn here, with the coach's marks on it. The poster stands in until the very frame is drawn. */

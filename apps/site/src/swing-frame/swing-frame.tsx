@@ -1,12 +1,10 @@
 'use client';
-import type { Reply } from '@ballfirst/contracts/client';
 import { useState } from 'react';
 import { DrawnFrame } from './drawn-frame.tsx';
+import type { Frame } from './frame.ts';
 import styles from './swing-frame.module.css';
 
-type ReplyFrame = Reply<'readReply'>['frames'][number];
-/** A frame before it is sent has no picture yet. */
-export type Frame = Omit<ReplyFrame, 'still' | 'described'> & Partial<ReplyFrame>;
+export type { Frame } from './frame.ts';
 
 /** One moment of a swing: the picture that was made with the marks in it, else drawn here from the video. */
 export function SwingFrame({ frame }: { frame: Frame }) {
