@@ -15,6 +15,7 @@ const needs = /** @type {const} */ ({
   test: ['client', 'cli', 'api', 'worker', 'site'],
   bench: ['client', 'cli', 'api', 'worker', 'site'],
   build: ['client', 'cli', 'api', 'worker', 'site'],
+  pictures: ['client', 'cli', 'api', 'worker', 'site'],
   verify: ['client', 'cli'],
   migrate: ['client', 'cli'],
 });

@@ -1,5 +1,6 @@
 import { bench } from './bench/bench.ts';
 import { migrate } from './database/migrate.ts';
+import { pictures } from './pictures/pictures.ts';
 import { Sentence } from './sentence.ts';
 import { start } from './start/start.ts';
 import { test } from './test-run/test.ts';
@@ -34,6 +35,8 @@ async function run(root: string, command: string, args: readonly string[]): Prom
       return verify(root);
     case 'bench':
       return bench(root, args);
+    case 'pictures':
+      return pictures(root);
     default:
       throw new Sentence(`There is no command ${command}.`);
   }
