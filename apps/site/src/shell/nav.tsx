@@ -9,15 +9,18 @@ const pages: Record<Role, readonly (readonly [path: string, name: string])[]> = 
   student: [
     ['/home', shellWords.nav.home],
     ['/send', shellWords.nav.send],
+    ['/look', shellWords.nav.look],
   ],
   coach: [
     ['/inbox', shellWords.nav.inbox],
     ['/students', shellWords.nav.students],
+    ['/faults', shellWords.nav.faults],
   ],
   manager: [
     ['/trials', shellWords.nav.trials],
     ['/inbox', shellWords.nav.inbox],
     ['/students', shellWords.nav.students],
+    ['/faults', shellWords.nav.faults],
     ['/coaches', shellWords.nav.coaches],
     ['/mail', shellWords.nav.mail],
     ['/settings', shellWords.nav.settings],

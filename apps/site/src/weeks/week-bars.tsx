@@ -1,17 +1,26 @@
+'use client';
+import { useReader } from '../times/reader.tsx';
 import { practiceWords } from '../words/practice.ts';
+import { everyWeek } from './every-week.ts';
 import { localDayInWords } from './local-day.ts';
 import styles from './week-bars.module.css';
 
 type Week = { readonly week: string; readonly balls: number; readonly clean: number; readonly days: number };
 
-const pitch = 52;
+const pitch = 42;
+/** As many as a phone shows with words that can be read. */
+const mostWeeks = 8;
 const tall = 72;
 const wide = 22;
 
-/** Balls by week as outlined bars, the clean ones filled; the oldest week left. Newest first in, as the API answers. */
+/**
+ * Balls by week as outlined bars, the clean ones filled; the oldest week left. Newest first in, as the
+ * API answers; a week without practice stands empty.
+ */
 export function WeekBars({ weeks }: { weeks: readonly Week[] }) {
-  const inOrder = [...weeks].reverse();
-  const most = Math.max(1, ...weeks.map(({ balls }) => balls));
+  const { renderedAt } = useReader();
+  const inOrder = everyWeek(weeks, renderedAt.slice(0, 10), mostWeeks).reverse();
+  const most = Math.max(1, ...inOrder.map(({ balls }) => balls));
   const lines = inOrder.map(({ week, clean, balls, days }) =>
     practiceWords.weekLine(localDayInWords(week), clean, balls, days),
   );

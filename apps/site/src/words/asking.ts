@@ -19,6 +19,7 @@ export const ownTrialWords = {
   ends: 'It ends',
   firstSwing: 'First swing',
   latestSwing: 'Latest swing',
+  thisSwing: 'This swing',
   pairTitle: 'Then and now',
   noSwing: 'Send a swing to begin: it is shown here beside the next one.',
   oneSwing: 'The next swing you send stands here beside the first.',

@@ -26,6 +26,7 @@ export const homeWords = {
   programmeTitle: 'Your drill',
   drillCard: 'Open the drill card',
   checkIn: { practice: 'Your coach looks at your practice', clip: 'Film again' },
+  overdue: (days: number) => (days === 1 ? 'overdue since yesterday' : `${days} days overdue`),
   minutes: (minutes: number) => `${minutes} minutes a week`,
   hold: 'On hold',
 
@@ -44,6 +45,9 @@ export const homeWords = {
   readReply: 'Read the reply',
   correct: 'Put something right',
   correctFor: (club: string) => `Put something right: swing with the ${club}`,
+
+  rangeTitle: 'On the range',
+  look: 'Look at a swing, slowly',
 
   repliesTitle: 'Replies',
   noReplies: 'No reply yet.',

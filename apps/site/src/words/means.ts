@@ -54,11 +54,8 @@ export const meansWords = {
   busy: 'Keeping …',
   saved: 'Kept. Your coach sees it with your swing.',
 
-  coachTitle: 'What the student told',
+  practises: 'How the student practises',
   daysShort: (days: number) => (days === 1 ? 'one day a week' : `${days} days a week`),
   minutesShort: (minutes: number) => `${minutes} minutes`,
   time: 'Time to practise',
-  bodyShort: 'About the body',
-  goalShort: 'Would like to reach',
-  bodyForCoaches: 'Something was told; coaches read it.',
 } as const;

@@ -38,4 +38,9 @@ export const ownReminderWords = {
   title: 'Reminders',
   label: 'Remind me by mail when something stands still',
   hint: 'One message a day at most. Replies and check-ins come in any case.',
+  quiet: 'Quiet hours: reminders and check-ins wait until they are over',
+  from: 'Quiet from',
+  to: 'until',
+  save: 'Keep the quiet hours',
+  saved: 'Kept.',
 } as const;

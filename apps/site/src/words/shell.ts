@@ -12,8 +12,10 @@ export const shellWords = {
   nav: {
     home: 'Home',
     send: 'Send a swing',
+    look: 'Look',
     inbox: 'Inbox',
     students: 'Students',
+    faults: 'Faults',
     trials: 'Trials',
     mail: 'Messages',
     coaches: 'Coaches',

@@ -42,6 +42,7 @@ export const trialsWords = {
     'no-first-swing': 'No first swing',
     'waits-for-us': 'Waits for our answer',
     'reply-unread': 'Reply not read',
+    held: 'On hold because of pain',
     'no-practice': 'No practice since the reply',
     moving: 'Moving on',
     ending: 'About to end',

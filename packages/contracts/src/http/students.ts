@@ -122,7 +122,7 @@ export const TrialRow = z.object({
   practiceEntries: z.number().int(),
   rungsPassed: z.number().int(),
   /** Where this trial stands still and what to do about it, in words. */
-  stop: z.enum(['no-first-swing', 'waits-for-us', 'reply-unread', 'no-practice', 'moving', 'ending']),
+  stop: z.enum(['no-first-swing', 'waits-for-us', 'reply-unread', 'held', 'no-practice', 'moving', 'ending']),
   nextAction: z.string(),
   joinAskedAt: Instant.nullable(),
 });

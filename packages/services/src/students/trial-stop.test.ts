@@ -43,7 +43,8 @@ describe('where a trial stands still', () => {
 
   it('asks nobody with a pain to practise', () => {
     for (const given of [{ practisedSinceReply: false }, {}, { endsAt: daysLater(1) }]) {
-      const { action } = at({ ...given, held: true, filmAgain: true });
+      const { stop, action } = at({ ...given, held: true, filmAgain: true });
+      expect(stop).toBe('held');
       expect(action).toMatch(/pain/);
       expect(action).toMatch(/clinician/);
     }

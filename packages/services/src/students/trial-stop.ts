@@ -30,6 +30,7 @@ export const trialStop = (facts: TrialFacts): Stop => {
   if (facts.replyUnread) return 'reply-unread';
   // A first swing that cannot be seen is none yet.
   if (facts.lastReplyAt === null) return 'no-first-swing';
+  if (facts.held) return 'held';
   if (!facts.practisedSinceReply) return 'no-practice';
   return facts.endsAt.getTime() - facts.now.getTime() <= lastDaysMs ? 'ending' : 'moving';
 };
@@ -38,6 +39,7 @@ const actions: Readonly<Record<Stop, string>> = {
   'no-first-swing': 'Write and offer help with filming: nothing happens before the first swing.',
   'waits-for-us': 'Answer the swing that waits: a reply within a day keeps a trial alive.',
   'reply-unread': 'Tell the student that the reply is there.',
+  held: 'Practice is on hold because of pain. Ask how the student is; ask for no practice and no swing before a clinician has been seen.',
   'no-practice': 'Ask what keeps the student from practising; a shorter drill may help.',
   ending: 'Show then and now, say the price, and ask whether to go on.',
   moving: 'Nothing: practice is logged.',
@@ -45,16 +47,10 @@ const actions: Readonly<Record<Stop, string>> = {
 const filmAction = 'The video cannot be used. Write and help with filming it again.';
 const consentAction =
   'The guardian has to consent before anything can be sent. Write to the guardian, or help the student to ask again.';
-const heldAction =
-  'Practice is on hold because of pain. Ask how the student is; ask for no practice and no swing before a clinician has been seen.';
-const pressing: ReadonlySet<Stop> = new Set(['no-practice', 'ending', 'moving']);
 
 /** What the manager can do about it, in words. Nobody is pressed to practise with a pain. */
-export const nextAction = (
-  stop: Stop,
-  facts: Pick<TrialFacts, 'held' | 'filmAgain' | 'consentMissing'>,
-): string => {
-  if (facts.held && pressing.has(stop)) return heldAction;
+export const nextAction = (stop: Stop, facts: Pick<TrialFacts, 'filmAgain' | 'consentMissing'>): string => {
+  if (stop === 'held') return actions.held;
   const mayFilm = stop !== 'waits-for-us' && stop !== 'reply-unread';
   if (facts.consentMissing && mayFilm && (facts.filmAgain || stop === 'no-first-swing')) return consentAction;
   return facts.filmAgain && mayFilm ? filmAction : actions[stop];

@@ -5,6 +5,7 @@ import { ProgressNote } from '../../../../drill-card/progress-note.tsx';
 import { homeWords } from '../../../../words/home.ts';
 import { progressWords } from '../../../../words/progress.ts';
 import { NextThing } from './next-thing.tsx';
+import { OnTheRange } from './on-the-range.tsx';
 import { OwnReminders } from './own-reminders.tsx';
 import { ProgrammeBlock } from './programme-block.tsx';
 import { RepliesList } from './replies-list.tsx';
@@ -22,6 +23,7 @@ export function Home({ first, hand }: { first: HomeState; hand: PlayingHand }) {
       <NextThing next={home.next} />
       <TrialStrip trial={home.trial} standing={home.standing} />
       {programme !== null && <ProgrammeBlock programme={programme} onLogged={renew} hand={hand} />}
+      <OnTheRange />
       {home.progress !== null && <ProgressNote progress={home.progress} title={progressWords.title} />}
       <Cautions title={homeWords.cautionsTitle} cautions={home.cautions} />
       <RepliesList replies={home.replies} />

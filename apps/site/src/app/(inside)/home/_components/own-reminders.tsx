@@ -1,40 +1,45 @@
 'use client';
-import { answerOf } from '@ballfirst/contracts/client';
+import { answerOf, type Reply } from '@ballfirst/contracts/client';
 import { useEffect, useState } from 'react';
 import { api } from '../../../../http/browser-api.ts';
 import { useSending } from '../../../../http/use-sending.ts';
 import { TroubleNote } from '../../../../shell/trouble-note.tsx';
 import { ownReminderWords } from '../../../../words/settings.ts';
+import { QuietHours } from './quiet-hours.tsx';
 
-/** The student's own switch for reminders; it shows once it is known how it stands. */
+type Choice = Reply<'readReminders'>;
+
+/** The student's own switch for reminders and the hours without any; it shows once it is known how they stand. */
 export function OwnReminders() {
-  const [on, setOn] = useState<boolean | null>(null);
+  const [choice, setChoice] = useState<Choice | null>(null);
   const { busy, trouble, run } = useSending();
 
   useEffect(() => {
     void run(() => answerOf(api.GET('/api/me/reminders'))).then(
-      (done) => done !== null && setOn(done.answer.reminders),
+      (done) => done !== null && setChoice(done.answer),
     );
   }, [run]);
 
-  const choose = async (reminders: boolean) => {
-    const done = await run(() => answerOf(api.PUT('/api/me/reminders', { body: { reminders } })));
-    if (done !== null) setOn(done.answer.reminders);
+  const choose = async (body: Choice): Promise<boolean> => {
+    const done = await run(() => answerOf(api.PUT('/api/me/reminders', { body })));
+    if (done !== null) setChoice(done.answer);
+    return done !== null;
   };
-  if (on === null) return null;
+  if (choice === null) return null;
   return (
     <section className="stack tight">
       <h2>{ownReminderWords.title}</h2>
       <label className="choice">
         <input
           type="checkbox"
-          checked={on}
+          checked={choice.reminders}
           disabled={busy}
-          onChange={(event) => choose(event.target.checked)}
+          onChange={(event) => void choose({ ...choice, reminders: event.target.checked })}
         />
         {ownReminderWords.label}
       </label>
       <p className="hint">{ownReminderWords.hint}</p>
+      <QuietHours quiet={choice.quiet} busy={busy} onChoose={(quiet) => choose({ ...choice, quiet })} />
       <TroubleNote trouble={trouble} />
     </section>
   );

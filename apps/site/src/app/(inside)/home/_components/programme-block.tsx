@@ -6,6 +6,7 @@ import type { Programme } from '../../../../drill-card/rung-states.ts';
 import { When } from '../../../../times/when.tsx';
 import { homeWords } from '../../../../words/home.ts';
 import { Entries } from './entries.tsx';
+import { Overdue } from './overdue.tsx';
 import { PracticeLog } from './practice-log.tsx';
 
 type Props = { programme: Programme; onLogged: () => Promise<void>; hand: PlayingHand };
@@ -24,6 +25,7 @@ export function ProgrammeBlock({ programme, onLogged, hand }: Props) {
         {nextCheckIn !== null && programme.status === 'open' && (
           <p className="small">
             {homeWords.checkIn[nextCheckIn.asks]}: <When at={nextCheckIn.dueAt} as="day" />
+            <Overdue dueAt={nextCheckIn.dueAt} />
           </p>
         )}
       </div>

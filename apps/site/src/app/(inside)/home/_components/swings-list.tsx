@@ -1,5 +1,6 @@
 import Link from 'next/link';
 import { When } from '../../../../times/when.tsx';
+import { filmingWords } from '../../../../words/filming.ts';
 import { homeWords } from '../../../../words/home.ts';
 import { clubNames } from '../../../../words/names.ts';
 import { tallyInWords } from '../../../../words/tally.ts';
@@ -33,6 +34,11 @@ function PutRight({ swing }: { swing: Swing }) {
           aria-label={homeWords.chooseOtherFor(clubNames[swing.club].toLowerCase())}
         >
           {homeWords.chooseOther}
+        </Link>
+      </p>
+      <p>
+        <Link href="/filming" className={styles.inline}>
+          {filmingWords.link}
         </Link>
       </p>
     </div>

@@ -1,7 +1,9 @@
 'use client';
+import Link from 'next/link';
 import { PhoneHeight } from '../../../../drawings/phone-height.tsx';
 import { RadioRow } from '../../../../shell/radio-row.tsx';
 import { filmWords } from '../../../../words/film.ts';
+import { filmingWords } from '../../../../words/filming.ts';
 import { swingLengthNames } from '../../../../words/names.ts';
 import { sendWords } from '../../../../words/send.ts';
 import { ClipSlot } from './clip-slot.tsx';
@@ -28,6 +30,11 @@ export function FilmStep({ slots, hand, junior, swingLength, onLength, rungLengt
         <strong>{filmWords.usual}</strong> {filmWords.slow}
       </p>
       <PhoneHeight />
+      <p>
+        <Link href="/filming" target="_blank">
+          {filmingWords.link}
+        </Link>
+      </p>
       <p className="notice">
         {filmWords.safe} {junior && filmWords.junior}
       </p>

@@ -4,6 +4,7 @@ import { useEffect, useRef } from 'react';
 import { TroubleNote } from '../../../../shell/trouble-note.tsx';
 import { When } from '../../../../times/when.tsx';
 import { filmWords } from '../../../../words/film.ts';
+import { filmingWords } from '../../../../words/filming.ts';
 import { sendWords } from '../../../../words/send.ts';
 import { ClipState } from './clip-state.tsx';
 import { CorrectBlock } from './correct-block.tsx';
@@ -38,6 +39,11 @@ export function Sent({ submissionId, first, slots, onAnother }: Props) {
         {needsClip ? sendWords.putRight : sendWords.sentTitle}
       </h1>
       {submission?.status === 'film-again' && <p className="notice look">{sendWords.filmAgain}</p>}
+      {needsClip && (
+        <p>
+          <Link href="/filming">{filmingWords.link}</Link>
+        </p>
+      )}
       {submission?.status === 'withdrawn' && <p className="notice">{sendWords.sentWithdrawn}</p>}
       {shown.map((slot) => (
         <SentUpload key={slot.facts.view} slot={slot} asks={needsClip && slot === target} />

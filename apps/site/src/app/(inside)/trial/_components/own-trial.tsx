@@ -4,12 +4,12 @@ import type { PlayingHand } from '@ballfirst/library/words-for-hand';
 import Link from 'next/link';
 import { useState } from 'react';
 import { DayLine } from '../../../../drawings/day-line.tsx';
+import { Side } from '../../../../then-and-now/side.tsx';
 import { When } from '../../../../times/when.tsx';
 import { ownTrialWords } from '../../../../words/asking.ts';
 import { homeWords } from '../../../../words/home.ts';
 import { momentForStudent } from '../../../../words/moments-for-student.ts';
 import { JoinBlock } from './join-block.tsx';
-import { Side } from './side.tsx';
 import styles from './trial.module.css';
 
 type Trial = Reply<'readOwnTrial'>;

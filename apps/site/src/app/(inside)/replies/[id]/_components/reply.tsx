@@ -7,6 +7,7 @@ import { DrillCard } from '../../../../../drill-card/drill-card.tsx';
 import { KeepStart } from '../../../../../starting-point/keep-start.tsx';
 import { SwingFrame } from '../../../../../swing-frame/swing-frame.tsx';
 import { SwingPlayer } from '../../../../../swing-frame/swing-player.tsx';
+import { ThenAndNow } from '../../../../../then-and-now/then-and-now.tsx';
 import { When } from '../../../../../times/when.tsx';
 import { tickNames } from '../../../../../words/names.ts';
 import { drillWords, replyWords } from '../../../../../words/reply.ts';
@@ -91,6 +92,7 @@ export function Reply({ reply, hand, isReader }: Props) {
         <DrillCard programme={programme} hand={hand} />
       )}
       {!isReader && programme !== null && <KeepStart replyId={reply.id} />}
+      <ThenAndNow submissionId={reply.submissionId} hand={hand} />
       <Corrections reply={reply} mayCorrect={!isReader} />
       <Thread replyId={reply.id} first={reply.thread} reader={isReader ? 'student' : 'coach'} />
       <div className="row no-print">

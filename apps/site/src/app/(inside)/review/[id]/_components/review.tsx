@@ -4,6 +4,7 @@ import type { FaultId } from '@ballfirst/library/types';
 import type { View } from '@ballfirst/swing/marks';
 import Link from 'next/link';
 import { useCallback, useMemo, useRef, useState } from 'react';
+import { AboutStudent } from '../../../../../about-student/about-student.tsx';
 import { api } from '../../../../../http/browser-api.ts';
 import { useOnceKey } from '../../../../../http/use-once-key.ts';
 import { useSending } from '../../../../../http/use-sending.ts';
@@ -107,6 +108,7 @@ export function Review({ first, drills, membershipId }: Props) {
       </div>
       <PainPanel submission={submission} busy={held.busy} onSeen={held.painSeen} />
       <AboutSwing review={{ ...first, submission }} drillName={programmeDrill} />
+      <AboutStudent studentId={submission.student.id} first={null} beside />
       {clips.length === 0 && <p className="notice">{reviewWords.noClip}</p>}
       {clips.length > 0 && (
         <DeskBar

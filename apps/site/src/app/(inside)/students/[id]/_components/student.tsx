@@ -2,8 +2,7 @@
 import type { Reply } from '@ballfirst/contracts/client';
 import Link from 'next/link';
 import { useState } from 'react';
-import { ProgressNote } from '../../../../../drill-card/progress-note.tsx';
-import { progressWords } from '../../../../../words/progress.ts';
+import { AboutStudent } from '../../../../../about-student/about-student.tsx';
 import { studentWords } from '../../../../../words/students.ts';
 import { Facts } from './facts.tsx';
 import { Means } from './means.tsx';
@@ -15,12 +14,13 @@ import { Weeks } from './weeks.tsx';
 
 type Props = {
   first: Reply<'readStudent'>;
+  about: Reply<'readAbout'>;
   swings: Reply<'listSubmissions'>['items'];
   mayChange: boolean;
 };
 
 /** One student: how they stand, their swings and weeks, and how they came to stand so. */
-export function Student({ first, swings, mayChange }: Props) {
+export function Student({ first, about, swings, mayChange }: Props) {
   const [student, setStudent] = useState(first);
   return (
     <>
@@ -35,9 +35,7 @@ export function Student({ first, swings, mayChange }: Props) {
       </div>
       <Facts student={student} />
       <Means means={student.means} />
-      {student.progress !== null && (
-        <ProgressNote progress={student.progress} title={progressWords.coachTitle} />
-      )}
+      <AboutStudent studentId={student.id} first={about} beside={false} />
       <Swings swings={swings} />
       <Weeks weeks={student.weeks} />
       <Standings standings={student.standings} />

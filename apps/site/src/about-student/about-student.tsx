@@ -1,0 +1,71 @@
+'use client';
+import { useState } from 'react';
+import { LineTestResult } from '../line-test/line-test-result.tsx';
+import { TroubleNote } from '../shell/trouble-note.tsx';
+import { aboutWords } from '../words/about.ts';
+import { lineTestWords } from '../words/line-test.ts';
+import styles from './about-student.module.css';
+import { CoachNote } from './coach-note.tsx';
+import { LastDrill } from './last-drill.tsx';
+import { LessonForm } from './lesson-form.tsx';
+import { NoteLineTest } from './note-line-test.tsx';
+import { Timeline } from './timeline.tsx';
+import { Told } from './told.tsx';
+import { type About, useAbout } from './use-about.ts';
+
+type Props = {
+  studentId: string;
+  /** Null: it is read once the page stands, so that a swing opens without waiting for it. */
+  first: About | null;
+  /** Beside a swing: only what matters now is open. */
+  beside: boolean;
+};
+
+/** What a coach wants to know of the student: wishes, body, private note, last drill, and what happened so far. */
+export function AboutStudent({ studentId, first, beside }: Props) {
+  const { about, setAbout, renew, trouble } = useAbout(studentId, first);
+  const [open, setOpen] = useState(!beside);
+  if (about === null) {
+    return (
+      <section className={styles.about} aria-busy={trouble === null}>
+        {trouble === null ? (
+          <p className="soft small">{aboutWords.loading}</p>
+        ) : (
+          <TroubleNote trouble={trouble} />
+        )}
+      </section>
+    );
+  }
+  const { student, lineTest } = about;
+  return (
+    <section className={styles.about} aria-label={aboutWords.title(student.name)}>
+      <div className={styles.strip}>
+        <CoachNote
+          studentId={student.id}
+          note={about.note}
+          onNote={(note) => setAbout((now) => now && { ...now, note })}
+        />
+        <Told means={about.means} />
+        <LastDrill last={about.last} progress={about.progress} />
+        {lineTest !== null && (
+          <div className="stack tight">
+            <h3 className={styles.name}>{lineTestWords.title}</h3>
+            <LineTestResult test={lineTest} units={student.units} hand={student.hand} />
+          </div>
+        )}
+      </div>
+      <details open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
+        <summary>{aboutWords.more}</summary>
+        {open && (
+          <div className={styles.more}>
+            <Timeline about={about} />
+            <div className="stack">
+              <LessonForm studentId={student.id} onNoted={setAbout} />
+              <NoteLineTest student={student} onKept={renew} />
+            </div>
+          </div>
+        )}
+      </details>
+    </section>
+  );
+}

@@ -1,0 +1,32 @@
+import { causes } from '@ballfirst/library/causes';
+import { When } from '../times/when.tsx';
+import { aboutWords } from '../words/about.ts';
+import { rungNames, spelt } from '../words/names.ts';
+import styles from './about-student.module.css';
+import type { About } from './use-about.ts';
+
+/** The last cause that was answered, its drill, and whether it works. */
+export function LastDrill({ last, progress }: Pick<About, 'last' | 'progress'>) {
+  return (
+    <div className="stack tight">
+      <h3 className={styles.name}>{aboutWords.last}</h3>
+      {last === null ? (
+        <p className="soft">{aboutWords.lastNone}</p>
+      ) : (
+        <>
+          <p>{causes.find(({ id }) => id === last.cause)?.name ?? spelt(last.cause)}</p>
+          <p className="small">
+            {aboutWords.lastLine(last.drill, (rungNames[last.rung] ?? spelt(last.rung)).toLowerCase())},{' '}
+            {aboutWords.statuses[last.status]} {aboutWords.since} <When at={last.since} as="day" />.{' '}
+            {aboutWords.practised(last.entries, last.clean, last.balls)}
+          </p>
+        </>
+      )}
+      {progress !== null && (
+        <p className="small">
+          <strong>{progress.words}</strong> {progress.balls}
+        </p>
+      )}
+    </div>
+  );
+}

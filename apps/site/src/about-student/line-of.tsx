@@ -1,0 +1,75 @@
+import { causes } from '@ballfirst/library/causes';
+import Link from 'next/link';
+import type { ReactNode } from 'react';
+import { localDayInWords } from '../weeks/local-day.ts';
+import { aboutWords } from '../words/about.ts';
+import { lineTestWords, placeInWords } from '../words/line-test.ts';
+import {
+  clubNames,
+  outcomeNames,
+  painNames,
+  rungNames,
+  spelt,
+  standingNames,
+  submissionStatusNames,
+  verdictNames,
+} from '../words/names.ts';
+import styles from './about-student.module.css';
+import type { About } from './use-about.ts';
+
+type Item = About['timeline'][number];
+
+const causeName = (id: string): string => causes.find((cause) => cause.id === id)?.name ?? spelt(id);
+const rungName = (rung: string): string => (rungNames[rung] ?? spelt(rung)).toLowerCase();
+
+const pain = (told: 'none' | 'new' | 'worse'): ReactNode =>
+  told === 'none' ? null : <strong className={styles.pain}> {painNames[told]}.</strong>;
+const said = (words: string): ReactNode => (words === '' ? null : <span className="soft"> “{words}”</span>);
+
+/** One thing that happened, in a line. */
+export const lineOf = (item: Item, units: 'metric' | 'imperial'): ReactNode => {
+  switch (item.kind) {
+    case 'standing':
+      return `${standingNames[item.to]}${item.reason === '' ? '' : `, ${item.reason}`}`;
+    case 'swing':
+      return (
+        <>
+          <Link href={`/review/${item.id}`}>{clubNames[item.club]}</Link>
+          {item.fault !== null && `, ${outcomeNames[item.fault].toLowerCase()}`},{' '}
+          {submissionStatusNames[item.status].toLowerCase()}.{pain(item.pain)}
+          {said(item.words)}
+        </>
+      );
+    case 'reply':
+      return (
+        <>
+          <Link href={`/replies/${item.id}`}>
+            {item.cause === null ? aboutWords.noCause : causeName(item.cause)}
+          </Link>
+          , {aboutWords.noteBy(item.by)} {item.read ? aboutWords.read : aboutWords.unread}
+        </>
+      );
+    case 'programme':
+      return aboutWords.given(item.drill, causeName(item.cause));
+    case 'entry':
+      return (
+        <>
+          {aboutWords.entry(item.clean, item.balls, rungName(item.rung))}. {verdictNames[item.verdict]}.
+          {pain(item.pain)}
+        </>
+      );
+    case 'question':
+      return (
+        <>
+          <Link href={`/replies/${item.replyId}`}>
+            {item.voice === 'student' ? aboutWords.asked : aboutWords.answered}
+          </Link>
+          :{said(item.words)}
+        </>
+      );
+    case 'lesson':
+      return `${localDayInWords(item.localDate)}, ${aboutWords.noteBy(item.by)} ${item.words}`;
+    case 'line-test':
+      return `${lineTestWords.behindOf(item.behind, item.startsMm.length)} ${placeInWords(item.meanStartMm, units)}.`;
+  }
+};

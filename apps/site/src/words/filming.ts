@@ -1,0 +1,38 @@
+export const filmingWords = {
+  title: 'How to film your swing',
+  lead: 'Two minutes of care with the phone are worth more than ten swings filmed badly.',
+  hand: 'You play',
+  hands: { right: 'Right-handed', left: 'Left-handed' },
+  faceOnTitle: 'Face-on: always this one first',
+  faceOnSteps: [
+    'Put the phone on a stand opposite your chest, four big steps away, as high as your hands at set-up.',
+    'Its back looks straight at you, square to the target line; the screen shows head, feet, ball and the whole club at the top.',
+    'Lay a stick or a club on the ground along the target line if you have one.',
+  ],
+  behindTitle: 'From behind: only when it helps',
+  behindSteps: [
+    'Put the phone behind you, four big steps away, on a line through your hands that runs along the target line.',
+    'As high as your hands. Neither over the ball nor behind your back: then an open stance cannot be told from a turned camera.',
+  ],
+  heightTitle: 'How high',
+  phoneTitle: 'On the phone',
+  phone: [
+    'Upright, not sideways: so you fill the picture.',
+    'Slow motion if there is one, 120 or 240 pictures a second. At 30 the club jumps a foot between two pictures near the ball.',
+    'No zoom. Tap on yourself and hold, so that sharpness and light stay as they are.',
+    'Light behind the phone, not behind you.',
+    'From set-up to finish: start it, walk in, swing, walk back. Half a minute at most; you may cut it.',
+  ],
+  wrongTitle: 'What makes us ask for another one',
+  wrong: {
+    'club-out-of-picture': 'The club leaves the picture: one step farther back.',
+    'too-dark': 'Too dark: turn so that the light falls on you.',
+    'camera-moves': 'The phone moves: a stand, not a hand.',
+    'wrong-angle': 'Not square: walk until it looks straight at your chest.',
+    'cut-short': 'Cut short: from set-up to finish.',
+    'too-far': 'Too far away: your height fills two thirds of the picture.',
+  },
+  safeTitle: 'Before you swing',
+  send: 'Send a swing',
+  link: 'How to film it, with drawings',
+} as const;
