@@ -181,6 +181,12 @@ describe('a reminder', () => {
     await tick(it, '2026-03-11T11:00:00Z');
     expect(await tick(it, '2026-03-14T09:00:00Z')).toBe('check-in-reminder');
     expect(await stuck()).toEqual([]);
+    // Paused or gone, nobody is put before the coaches for what they do not do.
+    for (const standing of ['paused', 'left', 'lapsed']) {
+      await withAcademy(test.db, academyId, (tx) => tx.student.updateMany({ data: { standing } }));
+      await tick(it, `2026-03-1${{ paused: 5, left: 6, lapsed: 7 }[standing]}T09:00:00Z`);
+    }
+    await withAcademy(test.db, academyId, (tx) => tx.student.updateMany({ data: { standing: 'paid' } }));
     await tick(it, '2026-03-18T09:00:00Z');
     expect(await stuck()).toEqual([checkInId]);
     for (let n = 0; n < 5; n += 1) {

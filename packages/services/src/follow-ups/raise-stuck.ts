@@ -21,6 +21,8 @@ export const raiseStuck = async (
   facts: NudgeFacts,
 ): Promise<void> => {
   const { checkIn, programme } = facts;
+  // Whoever is taught no longer is no coach's to unstick.
+  if (student.standing !== 'trial' && student.standing !== 'paid') return;
   if (facts.waitsForCoach || programme === null) return;
   const about: { subjectId: string; name: string }[] = [];
   if (checkIn !== null && checkIn.days >= unansweredDays) {
@@ -39,7 +41,11 @@ export const raiseStuck = async (
 };
 
 /** The step on which the last entries all stayed, or null. */
-const rungNotPassed = async (tx: Tx, academyId: string, programmeId: string): Promise<string | null> => {
+export const rungNotPassed = async (
+  tx: Tx,
+  academyId: string,
+  programmeId: string,
+): Promise<string | null> => {
   const last = await tx.practiceEntry.findMany({
     where: { academyId, programmeId },
     orderBy: [{ at: 'desc' }, { id: 'desc' }],

@@ -6,8 +6,8 @@ import { inTransaction } from '../in-transaction.ts';
 import type { Call, Reply } from '../operation-types.ts';
 import { emit } from '../outbox.ts';
 import { findSubmission, lockSubmission } from '../submissions/lock-submission.ts';
+import { placeSwing } from '../submissions/place-swing.ts';
 import { submissionOf } from '../submissions/submission-of.ts';
-import { triageOf } from '../submissions/triage-of.ts';
 
 /**
  * Says that a pain report was read: the row leaves the pinned ones for its place by its answer-by. Practice stays held.
@@ -26,7 +26,7 @@ export const acknowledgePain = async ({
     if (row.pain === 'none') throw new ProblemError('wrong-state', 'No pain was reported with this swing.');
     if (row.painSeenAt !== null) return submissionOf(row, now);
     const academy = await tx.academy.findUniqueOrThrow({ where: { id: academyId } });
-    const place = triageOf({
+    const place = await placeSwing(tx, ctx, row.studentId, {
       submissionId: row.id,
       tally: Tally.parse(row.tally),
       pain: Pain.parse(row.pain),

@@ -2,7 +2,7 @@ import { Pain, type Tally } from '@ballfirst/contracts/words';
 import type { Tx } from '@ballfirst/db/with-academy';
 import type { Context } from '../context.ts';
 import type { SubmissionRow } from '../rows.ts';
-import { triageOf } from './triage-of.ts';
+import { placeSwing } from './place-swing.ts';
 
 /** The place in the inbox of a swing whose tally was put right. The promise stays as it was given. */
 export const placeAgain = async (tx: Tx, ctx: Context, row: SubmissionRow, tally: Tally) => {
@@ -11,7 +11,7 @@ export const placeAgain = async (tx: Tx, ctx: Context, row: SubmissionRow, tally
   const earlier = await tx.submission.count({
     where: { academyId, studentId: row.studentId, sentAt: { lt: row.sentAt } },
   });
-  return triageOf({
+  return placeSwing(tx, ctx, row.studentId, {
     submissionId: row.id,
     tally,
     pain: Pain.parse(row.pain),

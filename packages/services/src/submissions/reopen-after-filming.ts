@@ -2,7 +2,7 @@ import { Pain, Tally } from '@ballfirst/contracts/words';
 import type { Tx } from '@ballfirst/db/with-academy';
 import type { Context } from '../context.ts';
 import type { SubmissionRow } from '../rows.ts';
-import { triageOf } from './triage-of.ts';
+import { placeSwing } from './place-swing.ts';
 
 /** A swing filmed again takes a new place in the inbox: the promise counts from now. */
 export const reopenAfterFilming = async (tx: Tx, ctx: Context, row: SubmissionRow): Promise<void> => {
@@ -20,7 +20,7 @@ export const reopenAfterFilming = async (tx: Tx, ctx: Context, row: SubmissionRo
     data: {
       status: 'preparing',
       version: { increment: 1 },
-      ...triageOf({
+      ...(await placeSwing(tx, ctx, row.studentId, {
         submissionId: row.id,
         tally: Tally.parse(row.tally),
         pain: Pain.parse(row.pain),
@@ -30,7 +30,7 @@ export const reopenAfterFilming = async (tx: Tx, ctx: Context, row: SubmissionRo
         trialEnd: row.student.standing === 'trial' ? row.student.trialEndsAt : null,
         firstSwing: earlier === 0,
         checkIn: row.checkInId !== null,
-      }),
+      })),
     },
   });
 };

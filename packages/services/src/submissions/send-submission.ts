@@ -12,10 +12,10 @@ import { startTrialAtFirstSwing } from '../students/start-trial-at-first-swing.t
 import { answerCheckIn } from './answer-check-in.ts';
 import { checkTally } from './check-tally.ts';
 import { findSubmission } from './lock-submission.ts';
+import { placeSwing } from './place-swing.ts';
 import { statusByClips } from './settle-submission.ts';
 import { submissionOf } from './submission-of.ts';
 import { takeClips } from './take-clips.ts';
-import { triageOf } from './triage-of.ts';
 
 /**
  * Sends a swing. Its place in the inbox is computed and stored here; pain that is new or worse holds practice at once.
@@ -49,7 +49,7 @@ export const sendSubmission = async ({
         status: statusByClips(clips),
         sentAt: now,
         version: 1,
-        ...triageOf({
+        ...(await placeSwing(tx, ctx, studentId, {
           submissionId: id,
           tally: input.tally,
           pain: input.pain,
@@ -59,7 +59,7 @@ export const sendSubmission = async ({
           trialEnd,
           firstSwing: before === 0,
           checkIn: input.checkInId !== null,
-        }),
+        })),
       },
     });
     await tx.clip.updateMany({

@@ -5,6 +5,7 @@ import { leadFault } from '@ballfirst/diagnosis/lead-fault';
 import { painAnswerHours, triageKey } from '@ballfirst/diagnosis/triage-key';
 import { workingDayHours, workingHoursOf } from '../academy/working-hours-of.ts';
 import { tallied } from './check-tally.ts';
+import type { TriageHistory } from './triage-history.ts';
 
 export type TriageFacts = {
   readonly submissionId: string;
@@ -23,22 +24,30 @@ export type TriageFacts = {
   readonly trialEnd: Date | null;
   readonly firstSwing: boolean;
   readonly checkIn: boolean;
+  /** Absent: nothing is known but the swing itself. */
+  readonly history?: TriageHistory;
 };
 
 /** The same submission always draws the same: the seed is the random end of its id. */
 const seedOf = (id: string): number => Number.parseInt(id.slice(-8), 16);
 
+const promisedHours = ({ pain, academy }: Pick<TriageFacts, 'pain' | 'academy'>): number =>
+  pain === 'none' ? academy.promiseHours : Math.min(painAnswerHours, academy.promiseHours);
+
+/** By when it is answered: as promised before, else so many working hours after it was sent. */
+export const answerByOf = (facts: Pick<TriageFacts, 'pain' | 'academy' | 'from' | 'promisedBy'>): Date =>
+  facts.promisedBy ?? addWorkingHours(facts.from, promisedHours(facts), workingHoursOf(facts.academy));
+
 /** Where a submission stands in the inbox and why: all that is stored about its place. */
 export const triageOf = (facts: TriageFacts) => {
-  const { tally, pain, from, academy } = facts;
+  const { tally, pain, academy, history } = facts;
   const working = workingHoursOf(academy);
   const counts = Object.fromEntries(tallied.map((kind) => [kind, tally[kind]]));
   const lead = leadFault(counts, seedOf(facts.submissionId));
-  const promised = pain === 'none' ? academy.promiseHours : Math.min(painAnswerHours, academy.promiseHours);
-  const answerBy = facts.promisedBy ?? addWorkingHours(from, promised, working);
+  const answerBy = answerByOf(facts);
   const triage = triageKey({
     answerBy,
-    promiseHours: promised,
+    promiseHours: promisedHours(facts),
     leadFault: lead,
     pain,
     painAcknowledged: facts.painAcknowledged,
@@ -46,6 +55,10 @@ export const triageOf = (facts: TriageFacts) => {
     workingDayHours: workingDayHours(working),
     firstSwing: facts.firstSwing,
     checkIn: facts.checkIn,
+    openProgrammeFault: history?.openProgrammeFault ?? null,
+    oldFaultBack: lead !== null && (history?.mendedFaults ?? []).some((fault) => fault === lead.fault),
+    stuck: history?.stuck ?? false,
+    promiseAtRisk: history?.promiseAtRisk ?? false,
     workBefore: (instant, hours) => workBefore(instant, hours, working),
   });
   return {
