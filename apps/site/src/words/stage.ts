@@ -26,6 +26,7 @@ export const stageWords = {
         ['Shift ← →', 'ten frames'],
         [', .', 'one frame, also while aiming'],
         ['[ ]', 'the moment before, the next one'],
+        ['s', 'where the sound suggests impact'],
         ['Home End', 'first and last frame'],
         ['p', 'hold: play slowly'],
         ['o', 'loop around impact'],

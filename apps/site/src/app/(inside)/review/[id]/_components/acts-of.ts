@@ -17,6 +17,8 @@ type Given = {
   onLines: () => void;
   fullScreen: () => void;
   onCompare: () => void;
+  /** The frame at which the sound suggests impact. */
+  heard: number | null;
 };
 
 /** So much of what is shown goes by with one press. */
@@ -71,5 +73,6 @@ export const actsOf = (given: Given): StageActs => {
     lines: given.onLines,
     fullScreen: given.fullScreen,
     compare: given.onCompare,
+    strike: () => given.heard !== null && stepTo(given.heard),
   };
 };

@@ -20,6 +20,7 @@ import styles from '../_stage/stage.module.css';
 import { Stage } from '../_stage/stage.tsx';
 import { StageMoves } from '../_stage/stage-moves.tsx';
 import { StageOptions } from '../_stage/stage-options.tsx';
+import { Suggested } from '../_stage/suggested.tsx';
 import { usePlay } from '../_stage/use-play.ts';
 import type { StageView } from '../_stage/use-stage.ts';
 import { partOf } from '../_stage/view-part.ts';
@@ -83,6 +84,7 @@ export function StageSide(props: Props) {
   useDeskKeys({
     acts: actsOf({
       ...{ stage, asking, marking, positions, play, part, canWork },
+      heard: clip.suggestion?.impact?.frame ?? null,
       ...{ onLines, fullScreen, onCompare: compare.toggle },
     }),
     play,
@@ -123,6 +125,16 @@ export function StageSide(props: Props) {
         {open !== null && (
           <>
             {compare.on && <CompareBar compare={compare} />}
+            {clip.suggestion !== null && (
+              <Suggested
+                suggestion={clip.suggestion}
+                strip={clip.media.strip}
+                size={picture}
+                frame={frame}
+                last={stage.last}
+                onFrame={stage.goTo}
+              />
+            )}
             <StageMoves stage={stage} timesS={open.timesS} play={play} impactKnown={impact !== null} />
             <StageOptions
               stage={stage}

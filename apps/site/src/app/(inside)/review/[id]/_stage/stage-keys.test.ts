@@ -43,3 +43,7 @@ it('leaves Enter and Escape to others when nothing is aimed at', () => {
   expect(press('Escape')[0]).toBe(false);
   expect(press('1')).toEqual([false]);
 });
+
+it('goes to the strike that was heard', () => {
+  expect(press('s')).toEqual([true, 'strike']);
+});

@@ -24,6 +24,8 @@ export type StageActs = {
   lines: () => void;
   fullScreen: () => void;
   compare: () => void;
+  /** Goes to where the sound suggests impact. */
+  strike: () => void;
 };
 type Key = Pick<KeyboardEvent, 'key' | 'altKey' | 'shiftKey' | 'repeat'>;
 
@@ -82,6 +84,7 @@ export const stageKey = (event: Key, act: StageActs): boolean => {
   else if (key === 'g') act.lines();
   else if (key === 'f') act.fullScreen();
   else if (key === 'v') act.compare();
+  else if (key === 's') act.strike();
   else return false;
   return true;
 };
