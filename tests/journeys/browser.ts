@@ -42,12 +42,13 @@ export const signIn = async (
   await page.waitForURL((it) => !it.pathname.startsWith('/sign-in'));
 };
 
-/** Pictures of a page as it stands: at 360 and 1440 px, light and dark. */
+/** Pictures of a page as it stands: at 360, 768 and 1440 px, light and dark. */
 export const keepPictures = async (page: Page, name: string): Promise<void> => {
   mkdirSync(screenshots, { recursive: true });
   const before = page.viewportSize();
   for (const [width, height] of [
     [360, 740],
+    [768, 1024],
     [1440, 900],
   ] as const) {
     await page.setViewportSize({ width, height });

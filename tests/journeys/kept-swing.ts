@@ -9,6 +9,8 @@ type Truth = {
   height: number;
   positions: Record<string, number>;
   points: Record<string, Record<string, [number, number]>>;
+  /** By the keys of the measurements, in their units. */
+  measures: Record<string, number>;
 };
 
 const folder = new URL('../../packages/demo/clips/', import.meta.url);

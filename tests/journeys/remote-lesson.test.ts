@@ -5,6 +5,8 @@ import { clipFile, clipTruth, fatMarks } from './kept-swing.ts';
 import { letters, subjectOf } from './letters.ts';
 import { moveClock } from './service.ts';
 
+type Evidence = { readings: { key: string; value: number; u: number }[] };
+
 const dayMs = 86_400_000;
 
 /** From the first click of a student to the manager's "paid", in one browser, on the running service. */
@@ -153,6 +155,15 @@ describe('a remote lesson', () => {
     expect(await causes.getByRole('listitem').first().textContent()).toMatch(/strong sign/i);
     const measured = atDesk.getByRole('region', { name: 'Measured' });
     expect(await measured.getByRole('listitem').count()).toBeGreaterThanOrEqual(8);
+    // What the golfer truly did, by the forward dynamics that drew the clip, is within three doubts of each.
+    const review = await atDesk.request.get(
+      `${url}/api/submissions/${new URL(atDesk.url()).pathname.split('/').at(-1)}/review`,
+    );
+    const [evidence] = ((await review.json()) as { evidence: Evidence[] }).evidence;
+    const known = (evidence?.readings ?? []).filter(({ key }) => truth.measures[key] !== undefined);
+    expect(known.length).toBeGreaterThanOrEqual(8);
+    for (const { key, value, u } of known)
+      expect(Math.abs(value - (truth.measures[key] ?? Number.NaN)), key).toBeLessThan(3 * u);
     await expectAccessible(atDesk);
     await keepPictures(atDesk, 'review');
   });
