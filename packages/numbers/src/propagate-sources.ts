@@ -8,8 +8,8 @@ export type PropagatedSources = {
   readonly value: number;
   /** Combined standard uncertainty, same unit. */
   readonly u: number;
-  /** What 1 SD of each source moves the output, by number of the source. */
-  readonly effects: Float64Array;
+  /** What 1 SD of each source moves the output. */
+  readonly felt: FeltSources;
 };
 
 /**
@@ -35,18 +35,42 @@ export function propagateSources(
   if (!Number.isFinite(value)) throw new RangeError('The model is not finite at the inputs.');
   const steps = x.map((xi, i) => stepOf(felt[i], xi));
   const slopes = gradient(f, x, steps);
-  const effects = new Float64Array(count);
-  felt.forEach(({ sources, effects: own }, i) => {
+  return { value, ...sumSources(slopes, felt, count) };
+}
+
+/**
+ * The same where the sensitivities are known: what 1 SD of each source moves a sum of inputs, each with its slope.
+ *
+ * @returns only the sources that any of the inputs feels, and the combined standard uncertainty
+ * @throws RangeError when a source is out of range
+ * @source JCGM 100:2008, equation 13
+ */
+export function sumSources(
+  slopes: readonly number[],
+  felt: readonly FeltSources[],
+  count: number,
+): Omit<PropagatedSources, 'value'> {
+  const place = new Int32Array(count);
+  const all: number[] = [];
+  const moved: number[] = [];
+  for (let i = 0; i < felt.length; i += 1) {
+    const { sources, effects } = felt[i] ?? { sources: [], effects: [] };
     const slope = slopes[i] ?? 0;
     for (let k = 0; k < sources.length; k += 1) {
       const source = sources[k] ?? -1;
       if (!(source >= 0 && source < count)) throw new RangeError(`There is no source ${source}.`);
-      effects[source] = (effects[source] ?? 0) + slope * (own[k] ?? 0);
+      const effect = slope * (effects[k] ?? 0);
+      const at = place[source] ?? 0;
+      if (at > 0) moved[at - 1] = (moved[at - 1] ?? 0) + effect;
+      else {
+        place[source] = all.push(source);
+        moved.push(effect);
+      }
     }
-  });
+  }
   let variance = 0;
-  for (const effect of effects) variance += effect * effect;
-  return { value, u: Math.sqrt(variance), effects };
+  for (const effect of moved) variance += effect * effect;
+  return { u: Math.sqrt(variance), felt: { sources: all, effects: moved } };
 }
 
 /** A hundredth of the input's own uncertainty. */

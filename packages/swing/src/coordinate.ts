@@ -4,10 +4,9 @@ import type { FeltSources } from '@ballfirst/numbers/propagate-sources';
 export type Coordinate = FeltSources & { readonly value: number };
 
 /** What clicking alone adds: standard uncertainty, from the effects of all sources. */
-export function clickedDoubt(effects: Float64Array, clicked: readonly boolean[]): number {
+export function clickedDoubt({ sources, effects }: FeltSources, clicked: readonly boolean[]): number {
   let variance = 0;
-  effects.forEach((effect, i) => {
-    if (clicked[i] === true) variance += effect * effect;
-  });
+  for (let i = 0; i < effects.length; i += 1)
+    if (clicked[sources[i] ?? -1] === true) variance += (effects[i] ?? 0) ** 2;
   return Math.sqrt(variance);
 }

@@ -1,3 +1,4 @@
+import { byPlace } from './by-place.ts';
 import type { View } from './marks.ts';
 import type { Place } from './place.ts';
 
@@ -81,8 +82,7 @@ const oneClubNearer: Rows = {
   'shaft-parallel-down/clubhead': [-70, 60],
 };
 
-/** How far a point lies beyond the ball, away from the camera; an unlisted point lies on the ground line of the ball. */
-export function depthOf(view: View, { position, point }: Place): Depth {
+const read = (view: View, { position, point }: Place): Depth => {
   const moment = `${position}/${point}`;
   const found = (rows: Rows, from: DepthBase): Depth | null => {
     const name = rows[moment] === undefined ? point : moment;
@@ -94,4 +94,12 @@ export function depthOf(view: View, { position, point }: Place): Depth {
       ? found(behindGripEnd, 'grip-end')
       : (found(oneClubNearer, 'club-nearer') ?? found(beyondBall, 'ball'));
   return known ?? { name: point, from: 'ball', mm: 0, u: point === 'ball' ? 0 : 20 };
-}
+};
+
+const depths = {
+  'face-on': byPlace((place) => read('face-on', place)),
+  'down-the-line': byPlace((place) => read('down-the-line', place)),
+} as const;
+
+/** How far a point lies beyond the ball, away from the camera; an unlisted point lies on the ground line of the ball. */
+export const depthOf = (view: View, place: Place): Depth => depths[view](place);

@@ -8,6 +8,8 @@ export type Formula = {
   /** Which axes it reads. */
   readonly needs: 'level' | 'up' | 'both';
   readonly words: string;
+  /** By what each place counts, where the formula is a sum along its one axis. */
+  readonly weights?: readonly number[];
   of(spots: readonly Spot[]): number;
 };
 
@@ -28,12 +30,14 @@ export const formulas = {
     places: 2,
     needs: 'level',
     words: 'level distance of the first from the second',
+    weights: [1, -1],
     of: ([a = none, b = none]) => a.level - b.level,
   },
   raised: {
     places: 2,
     needs: 'up',
     words: 'height of the first over the second',
+    weights: [1, -1],
     of: ([a = none, b = none]) => a.up - b.up,
   },
   lean: {

@@ -1,3 +1,4 @@
+import { byPlace } from './by-place.ts';
 import { clothingCorrelation, clothingDoubtMm } from './clothing-doubt.ts';
 import type { Coordinate } from './coordinate.ts';
 import { depthOf } from './depth.ts';
@@ -14,6 +15,16 @@ export type Seen = {
   readonly place: Place;
   readonly mark: PlacedMark;
 };
+
+/** What the sources of a place are called; clicks as the sight calls them. */
+const namesOf = byPlace(({ position, point }) => ({
+  level: `${position}/${point}/level`,
+  up: `${position}/${point}/up`,
+  clothing: `${position}/${point}/clothing`,
+  levelHabit: `${point}/level-habit`,
+  upHabit: `${point}/up-habit`,
+  shirt: `${point}/clothing`,
+}));
 
 type Weighed = readonly [felt: Felt, slope: number];
 
@@ -76,7 +87,7 @@ export function levelOf(seen: Seen): Coordinate {
   const away = awayOf(seen, tan);
   const perYaw = away.mm * (1 + tan * tan);
   const perPx = perYaw / (focalPx.value * (1 + slope * slope));
-  const name = `${place.position}/${place.point}`;
+  const names = namesOf(place);
   // The same shirt hides the same edge at every moment, in part.
   const worn = clothingDoubtMm(place.point);
   return join(
@@ -91,10 +102,10 @@ export function levelOf(seen: Seen): Coordinate {
     [
       away.own,
       away.turned,
-      [`${name}/level`, perPx * cos * mark.uPx, true],
-      [`${place.point}/level-habit`, perPx * cos * mark.uHabitPx, true],
-      [`${place.point}/clothing`, worn * Math.sqrt(clothingCorrelation), false],
-      [`${name}/clothing`, worn * Math.sqrt(1 - clothingCorrelation), false],
+      [names.level, perPx * cos * mark.uPx, true],
+      [names.levelHabit, perPx * cos * mark.uHabitPx, true],
+      [names.shirt, worn * Math.sqrt(clothingCorrelation), false],
+      [names.clothing, worn * Math.sqrt(1 - clothingCorrelation), false],
     ],
   );
 }
@@ -106,7 +117,8 @@ export function levelOf(seen: Seen): Coordinate {
  * is turned has one side of the picture farther away
  */
 export function upOf(seen: Seen): Coordinate {
-  const { sight, place, mark } = seen;
+  const names = namesOf(seen.place);
+  const { sight, mark } = seen;
   const { focalPx, rollRad, yawRad } = sight;
   const cos = Math.cos(rollRad.value);
   const sin = Math.sin(rollRad.value);
@@ -124,10 +136,6 @@ export function upOf(seen: Seen): Coordinate {
       [rollRad, -perPx * (mark.upPx * sin + mark.levelPx * cos)],
       [focalPx, -perPx * slope],
     ],
-    [
-      away.own,
-      [`${place.position}/${place.point}/up`, perPx * cos * mark.uPx, true],
-      [`${place.point}/up-habit`, perPx * cos * mark.uHabitPx, true],
-    ],
+    [away.own, [names.up, perPx * cos * mark.uPx, true], [names.upHabit, perPx * cos * mark.uHabitPx, true]],
   );
 }

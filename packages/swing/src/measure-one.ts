@@ -1,4 +1,4 @@
-import { propagateSources } from '@ballfirst/numbers/propagate-sources';
+import { propagateSources, sumSources } from '@ballfirst/numbers/propagate-sources';
 import { type Coordinate, clickedDoubt } from './coordinate.ts';
 import { ankles, type Definition } from './definition.ts';
 import { type Formula, formulas } from './formulas.ts';
@@ -36,24 +36,51 @@ export function measureOne(definition: Definition, swing: SeenSwing): Measuremen
   const trail = definition.perAnkles ? use(swing.level(ankles.trail)) : -1;
   const sign = definition.backwards ? -1 : 1;
 
-  const model = (x: readonly number[]): number => {
-    const spots = level.map((index, i) => ({ level: x[index] ?? 0, up: x[up[i] ?? -1] ?? 0 }));
+  const { weights } = formula;
+  const x = coordinates.map((coordinate) => coordinate.value);
+  const spots = definition.places.map(() => ({ level: 0, up: 0 }));
+  const model = (at: readonly number[]): number => {
+    // Filled anew at every step: the model is asked a dozen times for each measurement.
+    for (let i = 0; i < spots.length; i += 1) {
+      const spot = spots[i];
+      if (spot === undefined) continue;
+      spot.level = at[level[i] ?? -1] ?? 0;
+      spot.up = at[up[i] ?? -1] ?? 0;
+    }
     const signed = sign * formula.of(spots) + shift;
-    return definition.perAnkles ? (100 * signed) / ((x[lead] ?? 0) - (x[trail] ?? 0)) : signed;
+    return definition.perAnkles ? (100 * signed) / ((at[lead] ?? 0) - (at[trail] ?? 0)) : signed;
   };
-  const { value, u, effects } = propagateSources(
-    model,
-    coordinates.map((coordinate) => coordinate.value),
-    coordinates,
-    swing.sources.count,
-  );
+  /** Closed form of the sensitivities of a sum, or of a sum in percent of the distance between the ankles. */
+  const slopesOf = (value: number, by: readonly number[]): number[] => {
+    const slopes = new Array<number>(x.length).fill(0);
+    const add = (index: number, slope: number) => {
+      slopes[index] = (slopes[index] ?? 0) + slope;
+    };
+    const apart = definition.perAnkles ? (x[lead] ?? 0) - (x[trail] ?? 0) : 1;
+    const scale = (definition.perAnkles ? 100 : 1) * (sign / apart);
+    by.forEach((weight, i) => {
+      add((formula.needs === 'up' ? up : level)[i] ?? -1, scale * weight);
+    });
+    if (definition.perAnkles) {
+      add(lead, -value / apart);
+      add(trail, value / apart);
+    }
+    return slopes;
+  };
+  const { count } = swing.sources;
+  const linear = (by: readonly number[]) => {
+    const value = model(x);
+    return { value, ...sumSources(slopesOf(value, by), coordinates, count) };
+  };
+  const { value, u, felt } =
+    weights === undefined ? propagateSources(model, x, coordinates, count) : linear(weights);
   return {
     key: definition.key,
     unit: measurementNames[definition.key].unit,
     value,
     u: Math.hypot(u, uShift),
-    uStatistical: clickedDoubt(effects, swing.sources.clicked),
-    effects,
+    uStatistical: clickedDoubt(felt, swing.sources.clicked),
+    felt,
     proxy: definition.proxy,
     positions: definition.positions,
   };

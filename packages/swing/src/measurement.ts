@@ -1,3 +1,4 @@
+import type { FeltSources } from '@ballfirst/numbers/propagate-sources';
 import type { Position } from './marks.ts';
 
 export type Unit = 'mm' | 'deg' | 'percent' | 'ratio';
@@ -15,7 +16,7 @@ export type Measurement = {
   readonly proxy: boolean;
   readonly positions: readonly Position[];
   /** What 1 SD of each error source of the swing moves it, numbered alike in all measurements of one swing. */
-  readonly effects?: Float64Array;
+  readonly felt?: FeltSources;
   /** The whole range the frame rate allows, where a count of frames sets it. */
   readonly interval?: { readonly low: number; readonly high: number };
 };

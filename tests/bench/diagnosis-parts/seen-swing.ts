@@ -1,6 +1,6 @@
-import { drawShot } from '@ballfirst/demo/golfer/draw-swing';
+import { drawShot, type ShotWishes } from '@ballfirst/demo/golfer/draw-swing';
 import type { GolferCause } from '@ballfirst/demo/golfer/golfer-causes';
-import { makeMarks } from '@ballfirst/demo/golfer/make-marks';
+import { type MarkNoise, makeMarks } from '@ballfirst/demo/golfer/make-marks';
 import { readAll } from '@ballfirst/diagnosis/read-all';
 import { definitions } from '@ballfirst/swing/definitions';
 import type { View } from '@ballfirst/swing/marks';
@@ -11,6 +11,7 @@ import type { Reading } from '@ballfirst/swing/measurement';
 export type SeenSwing = {
   readonly causes: readonly GolferCause[];
   readonly view: View;
+  readonly yawDeg: number;
   readonly readings: readonly Reading[];
   readonly truth: Readonly<Record<string, number>>;
 };
@@ -29,13 +30,22 @@ const places: Readonly<Record<View, readonly Place[]>> = {
   'down-the-line': placesIn('down-the-line'),
 };
 
+/** How a swing is filmed and marked otherwise than by chance. */
+export type Otherwise = { readonly camera?: NonNullable<ShotWishes['camera']>; readonly noise?: MarkNoise };
+
 /** The same seed gives the same swing, camera and clicks. */
-export function seenSwing(seed: number, view: View, causes: readonly GolferCause[]): SeenSwing {
-  const shot = drawShot(seed, { view, causes });
+export function seenSwing(
+  seed: number,
+  view: View,
+  causes: readonly GolferCause[],
+  { camera = {}, noise = {} }: Otherwise = {},
+): SeenSwing {
+  const shot = drawShot(seed, { view, causes, camera });
   const { truth } = shot;
   const there = places[view].filter(({ position, point }) => point in truth.points[position]);
   const marks = makeMarks(shot, there as Parameters<typeof makeMarks>[1], seed ^ 0x5eed1, {
     coachSeed: seed % 40,
+    ...noise,
   });
   const inPicture = marks.filter(({ x, y }) => x >= 0 && y >= 0 && x < truth.width && y < truth.height);
   const setting = { view, hand: 'right', club: '8-iron', swingLength: 'full' } as const;
@@ -45,5 +55,7 @@ export function seenSwing(seed: number, view: View, causes: readonly GolferCause
     frameTimesS: Array.from({ length: truth.frames }, (_, frame) => frame / truth.fps),
   };
   const { measurements } = measure(inPicture as Parameters<typeof measure>[0], picture, setting);
-  return { causes, view, readings: readAll(measurements, setting), truth: truth.measuresOnFrames };
+  // What moves each measurement is not kept: ten thousand swings would not fit.
+  const readings = readAll(measurements, setting).map(({ felt: _, ...reading }) => reading);
+  return { causes, view, yawDeg: shot.camera.yawDeg, readings, truth: truth.measuresOnFrames };
 }
