@@ -250,8 +250,12 @@ export const logPractice = operation({
   params: idParam,
   body: z.object({
     rung: z.string().max(40),
-    balls: z.number().int().min(1).max(90),
-    clean: z.number().int().min(0).max(90),
+    balls: z
+      .number()
+      .int()
+      .min(1, 'One swing at least.')
+      .max(90, 'No more than 90 swings in one session: log what was really hit, session by session.'),
+    clean: z.number().int().min(0).max(90, 'No more than 90 swings in one session.'),
     filmed: z.boolean(),
     pain: Pain,
   }),

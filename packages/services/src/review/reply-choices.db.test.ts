@@ -49,10 +49,10 @@ const opened = async (means: Partial<Omit<Student, 'consent'>> = {}) => {
   return { ctx, id, clipId: clip.id, student };
 };
 
-const plan = {
+const plan: NonNullable<Input<'saveReply'>['plan']> = {
   ...{ drillId: 'line-brush', place: 'mat', exaggeration: 'mild' },
   ...{ weeklyMinutes: 60, firstCheckInDays: 7 },
-} as const;
+};
 const draft = (id: string, version: number, given: Partial<Input<'saveReply'>> = {}): Input<'saveReply'> => ({
   ...{ id, version, words: 'Brush the line.', cause: 'hang-back', setUpTicks: [], frames: [], plan },
   ...given,
@@ -119,7 +119,7 @@ describe('the programme offered', () => {
       why: expect.stringMatching(/^Not with/),
     });
     expect(offer.plan?.drillId).not.toBe('lead-side-start');
-    const strains = { ...plan, drillId: 'lead-side-start', place: 'grass' } as const;
+    const strains = { ...plan, drillId: 'lead-side-start', place: 'grass' as const };
     await saveReply({ ctx, input: draft(id, 0, { plan: strains }) });
     await expect(sendReply({ ctx, input: { id } })).rejects.toMatchObject({ code: 'bad-request' });
   });
@@ -158,7 +158,7 @@ describe('a plan', () => {
 
   it('that stops fitting on its way stays a draft: no drill goes out that strains what hurts', async () => {
     const { ctx, id, student } = await opened({ place: 'grass' });
-    const strains = { ...plan, drillId: 'lead-side-start', place: 'grass' } as const;
+    const strains = { ...plan, drillId: 'lead-side-start', place: 'grass' as const };
     await saveReply({ ctx, input: draft(id, 0, { plan: strains }) });
     await sendReply({ ctx, input: { id } });
     await withAcademy(test.db, ctx.academyId, (tx) =>
@@ -221,5 +221,51 @@ describe('more than one movement and three ticks', () => {
     }
     const same = { moreCauses: ['hang-back'] };
     expect(await saveReply({ ctx, input: draft(id, 0, same) })).toMatchObject({ moreCauses: [] });
+  });
+});
+
+describe('two coaches, or a swing that is gone', () => {
+  const withdraw = (ctx: Context, id: string) =>
+    withAcademy(test.db, ctx.academyId, (tx) =>
+      tx.submission.update({
+        where: { academyId_id: { academyId: ctx.academyId, id } },
+        data: { status: 'withdrawn' },
+      }),
+    );
+
+  it('only who has claimed it saves and sends; of two tabs of one coach the second is told', async () => {
+    const { ctx, id } = await opened();
+    const other = actingStaff(world, await createMembership(test.db, { academyId: ctx.academyId }));
+    await expect(saveReply({ ctx: other, input: draft(id, 0) })).rejects.toMatchObject({
+      code: 'already-claimed',
+    });
+    const tries = await Promise.allSettled([
+      saveReply({ ctx, input: draft(id, 0, { words: 'One.' }) }),
+      saveReply({ ctx, input: draft(id, 0, { words: 'Two.' }) }),
+    ]);
+    expect(tries.map(({ status }) => status).sort()).toEqual(['fulfilled', 'rejected']);
+    const refused = tries.find((one) => one.status === 'rejected');
+    expect(refused).toMatchObject({ reason: { code: 'changed-meanwhile' } });
+    const sends = await Promise.allSettled([
+      sendReply({ ctx, input: { id } }),
+      sendReply({ ctx, input: { id } }),
+      sendReply({ ctx: other, input: { id } }),
+    ]);
+    expect(sends.map(({ status }) => status)).toEqual(['fulfilled', 'fulfilled', 'rejected']);
+    expect(await audits(ctx, 'send-reply')).toHaveLength(1);
+  });
+
+  it('a withdrawn swing takes no reply, neither a draft nor one on its way', async () => {
+    const { ctx, id } = await opened();
+    await saveReply({ ctx, input: draft(id, 0) });
+    const { id: replyId } = await sendReply({ ctx, input: { id } });
+    await withdraw(ctx, id);
+    world.now = new Date(world.now.getTime() + secondThoughtsMs);
+    const system = world.contextOf(ctx.academyId);
+    expect(await finishReply({ ctx: system, input: { replyId } })).toEqual({ sent: false });
+    for (const late of [saveReply({ ctx, input: draft(id, 2) }), sendReply({ ctx, input: { id } })]) {
+      await expect(late).rejects.toMatchObject({ code: 'wrong-state' });
+    }
+    await expect(readReply({ ctx, input: { id: replyId } })).rejects.toMatchObject({ code: 'not-found' });
   });
 });
