@@ -1,3 +1,4 @@
+import { keepModelSwing } from '@ballfirst/services/compare/keep-model-swing';
 import { acknowledgePain } from '@ballfirst/services/inbox/acknowledge-pain';
 import { askToFilmAgain } from '@ballfirst/services/inbox/ask-to-film-again';
 import { claimSubmission } from '@ballfirst/services/inbox/claim-submission';
@@ -20,7 +21,7 @@ export type Told = {
 /** Tells one swing and what came of it, in the open transaction. @returns the submission's id */
 export const seedSwing = async (past: Past, told: Told, story: SwingStory): Promise<string> => {
   const { student, coachOf, clipsFolder } = told;
-  const { sentAt, filmAgain, answered, painSeen } = story;
+  const { sentAt, filmAgain, answered, painSeen, model } = story;
   const kept = await readKept(clipsFolder, firstKept(clipsFolder, story.clips));
   const { refused } = story;
   const filmed = { kept, at: sentAt, ...(refused === undefined ? {} : { refused }) };
@@ -54,6 +55,12 @@ export const seedSwing = async (past: Past, told: Told, story: SwingStory): Prom
   if (answered) {
     const swing = { submissionId: sent.id, clipId };
     await seedAnswer(past, { coach: coachOf(answered.coach), student, swing, answer: answered, kept });
+  }
+  if (answered && model) {
+    const { by, name, permission } = model;
+    const permittedOn = answered.at.toISOString().slice(0, 10);
+    const input = { id: clipId, name, permission, permittedOn };
+    await keepModelSwing({ ctx: past.of(coachOf(by), answered.at), input });
   }
   return sent.id;
 };

@@ -52,6 +52,7 @@ export type SwingStory = Pick<
   readonly answered?: Answer;
   readonly filmAgain?: { readonly coach: string; readonly at: Date; readonly reason: FilmAgainReason };
   readonly painSeen?: { readonly coach: string; readonly at: Date };
+  readonly model?: NonNullable<Lesson['model']>;
 };
 
 /** A student's swings, oldest first. The same student, academy and instant give the same story. */
@@ -138,6 +139,7 @@ const lessonOf = (
       startLine: 'straight' as const,
       curve: 'none' as const,
       answered: answerOf(draw, academy, lesson, { number, sentAt, next: sent[number + 1] ?? null, now }),
+      ...(lesson.model && number === daysAgo.length - 1 ? { model: lesson.model } : {}),
     };
   });
 };

@@ -72,6 +72,8 @@ export type Lesson = {
   readonly entriesAtMost?: number;
   /** Hours after which the replies were read; drawn where it is missing. */
   readonly readAfterHours?: number;
+  /** The last swing was kept in the academy's collection, as its player allowed. */
+  readonly model?: { readonly name: string; readonly by: string; readonly permission: string };
   /** Working hours until the reply, oldest first; missing ones are drawn. */
   readonly replyHours?: readonly number[];
 };

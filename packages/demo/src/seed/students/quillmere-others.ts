@@ -171,6 +171,11 @@ export const quillmereOthers: readonly StudentLine[] = [
       lie: 'fairway',
       sessions: 4,
       skill: [0.74, 0.02],
+      model: {
+        name: 'Weight ahead of the ball',
+        by: 'odile',
+        permission: 'Allowed in writing: this video may be shown to other students of Quillmere in lessons.',
+      },
     },
     waiting: {
       when: { block: 'later' },

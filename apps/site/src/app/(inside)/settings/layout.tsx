@@ -1,6 +1,7 @@
 import Link from 'next/link';
 import type { ReactNode } from 'react';
 import { requireRole } from '../../../http/read-me.ts';
+import { collectionWords } from '../../../words/compare.ts';
 import { settingsWords } from '../../../words/settings.ts';
 import styles from './settings.module.css';
 
@@ -12,6 +13,7 @@ export default async function Layout({ children }: { children: ReactNode }) {
       <nav aria-label={settingsWords.parts} className={styles.parts}>
         <Link href="/settings">{settingsWords.reminders.title}</Link>
         <Link href="/settings/staff">{settingsWords.staff}</Link>
+        <Link href="/model-swings">{collectionWords.title}</Link>
       </nav>
       {children}
     </>

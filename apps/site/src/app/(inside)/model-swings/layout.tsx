@@ -1,0 +1,8 @@
+import type { ReactNode } from 'react';
+import { requireRole } from '../../../http/read-me.ts';
+
+/** Asked before anything is shown, so that a stranger is sent to the sign-in and not to a page on its way. */
+export default async function Layout({ children }: { children: ReactNode }) {
+  await requireRole('/model-swings', ['manager']);
+  return children;
+}
