@@ -7,6 +7,7 @@ import { DrillCard } from '../../../../../drill-card/drill-card.tsx';
 import { KeepStart } from '../../../../../starting-point/keep-start.tsx';
 import { SwingFrame } from '../../../../../swing-frame/swing-frame.tsx';
 import { SwingPlayer } from '../../../../../swing-frame/swing-player.tsx';
+import { HeardTalk } from '../../../../../talk-through/heard-talk.tsx';
 import { ThenAndNow } from '../../../../../then-and-now/then-and-now.tsx';
 import { When } from '../../../../../times/when.tsx';
 import { tickNames } from '../../../../../words/names.ts';
@@ -36,6 +37,7 @@ export function Reply({ reply, hand, isReader }: Props) {
         </div>
         {first !== undefined && <SwingFrame frame={first} />}
         <div className="stack">
+          {reply.talkThrough !== null && <HeardTalk talk={reply.talkThrough} />}
           <div>
             {first !== undefined && <SwingPlayer rendition={first.rendition} poster={first.poster} />}
             {programme !== null && (
