@@ -18,7 +18,7 @@ export default async function Page({ params }: { params: Promise<{ id: string }>
   );
   return (
     <main id="content" className="page wide">
-      <Review first={review} drills={drills.items} membershipId={me.membershipId} />
+      <Review first={review} drills={drills.items} membershipId={me.membershipId} role={me.role} />
     </main>
   );
 }

@@ -5,24 +5,33 @@ import type { FaultId } from '@ballfirst/library/types';
 import type { View } from '@ballfirst/swing/marks';
 import type { Place } from '@ballfirst/swing/place';
 import { useEffect, useMemo } from 'react';
+import { heardAt } from '../_compare/heard-at.ts';
 import type { ComparableHere } from '../_compare/use-comparable.ts';
+import { lastMarked } from '../_marking/last-marked.ts';
 import type { Marking } from '../_marking/marking.ts';
+import { measuredPicture } from '../_marking/measured-picture.ts';
 import { observationsOf } from '../_marking/observations-of.ts';
 import { passOf } from '../_marking/pass-of.ts';
 import { cameraMoves } from '../_marking/still-points.ts';
 import { useMarking } from '../_marking/use-marking.ts';
 import { useStage } from '../_stage/use-stage.ts';
+import { useTrail } from '../_stage/use-trail.ts';
+import { AlsoMark } from './also-mark.tsx';
 import styles from './desk.module.css';
 import type { DeskView } from './desk-view.ts';
+import { MarkHint } from './mark-hint.tsx';
 import { MarkList } from './mark-list.tsx';
 import { ObservationRow } from './observation-row.tsx';
 import { PassNote } from './pass-note.tsx';
 import { Readings } from './readings.tsx';
 import { SaveLine } from './save-line.tsx';
+import { SecondRoundPanel } from './second-round.tsx';
 import { StageSide } from './stage-side.tsx';
 import { StillNote } from './still-note.tsx';
+import { TrailPanel } from './trail-panel.tsx';
 import { useAsking } from './use-asking.ts';
 import type { FilmAgainReason } from './use-claim.ts';
+import { useSecondRound } from './use-second-round.ts';
 
 type Clip = Reply<'readClip'>;
 type Props = {
@@ -52,14 +61,29 @@ export function Desk(props: Props) {
   const pass = useMemo(() => passOf(fault, view, swingLength), [fault, view, swingLength]);
   const { content, clipId } = marking;
   const { marks, observations } = content;
-  const asking = useAsking({ pass: pass.places, marking, size: picture, stage, canWork });
-  const evidence = useMemo(() => {
-    const { widthPx, heightPx, frames, fps } = picture;
-    // As the server counts them: the marks decide, not the odd late frame.
-    const frameTimesS = Array.from({ length: frames }, (_, frame) => frame / fps);
-    const setting = { view, swingLength, hand: swing.hand, club: swing.club };
-    return evidenceOf(fault, { marks, observations, picture: { widthPx, heightPx, frameTimesS }, setting });
-  }, [fault, marks, observations, picture, view, swingLength, swing.hand, swing.club]);
+  const measured = useMemo(() => measuredPicture(picture), [picture]);
+  const { hand, club } = swing;
+  const setting = useMemo(() => ({ view, swingLength, hand, club }), [view, swingLength, hand, club]);
+  const { items } = props.comparable;
+  const last = useMemo(
+    () => lastMarked(items, { view, swingLength }, club),
+    [items, view, swingLength, club],
+  );
+  const round = useSecondRound(marking, picture);
+  const asking = useAsking({
+    ...{ pass: round.places ?? pass.places, marking: round.marking, size: picture, stage, canWork },
+    ...{ last: round.on ? null : last, timesS: measured.frameTimesS, heardAt: heardAt(clip) },
+  });
+  const trail = useTrail(clipId, stage);
+  const firstOn = round.frameOf(asking.target);
+  const { goTo } = stage;
+  useEffect(() => {
+    if (firstOn !== null) goTo(firstOn);
+  }, [firstOn, goTo]);
+  const evidence = useMemo(
+    () => evidenceOf(fault, { marks, observations, picture: measured, setting }),
+    [fault, marks, observations, measured, setting],
+  );
   const asked = useMemo(() => observationsOf(fault, view), [fault, view]);
   const now: DeskView = useMemo(
     () => ({ clipId, marks, evidence, frame: stage.frame, begun: marks.length + observations.length > 0 }),
@@ -75,10 +99,12 @@ export function Desk(props: Props) {
     <div className={styles.desk}>
       <div className={styles.left}>
         <StageSide
+          submissionId={submissionId}
           clip={clip}
-          marking={marking}
+          marking={round.marking}
           stage={stage}
           asking={asking}
+          trail={trail}
           pass={pass.places}
           comparable={props.comparable}
           swing={swing}
@@ -100,13 +126,15 @@ export function Desk(props: Props) {
               onFilmAgain={() => props.onFilmAgain('wrong-angle')}
             />
             <MarkList
-              pass={pass.places}
-              marking={marking}
+              pass={round.places ?? pass.places}
+              marking={round.marking}
               asking={asking}
               size={picture}
               frames={picture.frames}
               canWork={canWork}
             />
+            <MarkHint asking={asking} frame={stage.frame} canWork={canWork} />
+            <SecondRoundPanel round={round} placed={marks.length} canWork={canWork} />
             <StillNote
               moves={cameraMoves(marks, picture)}
               carried={asking.carried.length}
@@ -114,6 +142,8 @@ export function Desk(props: Props) {
               onConfirm={asking.confirmCarried}
               onFilmAgain={() => props.onFilmAgain('camera-moves')}
             />
+            <AlsoMark view={view} canWork={canWork} onPlace={asking.choose} />
+            <TrailPanel trail={trail} marks={marks} picture={measured} setting={setting} canWork={canWork} />
             <SaveLine marking={marking} />
           </div>
           <ObservationRow asked={asked} answers={observations} canWork={canWork} onAnswer={marking.observe} />

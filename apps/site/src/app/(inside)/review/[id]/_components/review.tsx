@@ -6,10 +6,12 @@ import Link from 'next/link';
 import { useCallback, useMemo, useRef, useState } from 'react';
 import { AboutStudent } from '../../../../../about-student/about-student.tsx';
 import { api } from '../../../../../http/browser-api.ts';
+import type { Role } from '../../../../../http/read-me.ts';
 import { useOnceKey } from '../../../../../http/use-once-key.ts';
 import { useSending } from '../../../../../http/use-sending.ts';
 import { TroubleNote } from '../../../../../shell/trouble-note.tsx';
 import { reviewWords } from '../../../../../words/review.ts';
+import { KeepModel } from '../_compare/keep-model.tsx';
 import { useComparable } from '../_compare/use-comparable.ts';
 import { ReplyEditor } from '../_reply/reply-editor.tsx';
 import { type Drill, fillFor } from '../_reply/reply-form.ts';
@@ -27,9 +29,9 @@ import { PutRight } from './put-right.tsx';
 import { readyClips } from './ready-clips.ts';
 import { type FilmAgainReason, useClaim } from './use-claim.ts';
 
-type Props = { first: Reply<'openReview'>; drills: readonly Drill[]; membershipId: string };
+type Props = { first: Reply<'openReview'>; drills: readonly Drill[]; membershipId: string; role: Role };
 
-export function Review({ first, drills, membershipId }: Props) {
+export function Review({ first, drills, membershipId, role }: Props) {
   const held = useClaim(first.submission, membershipId);
   const { submission, setSubmission } = held;
   const canWork = held.mine && submission.status === 'waiting';
@@ -53,6 +55,7 @@ export function Review({ first, drills, membershipId }: Props) {
     [submission, units, fault, readings, phrases],
   );
   const clips = readyClips(submission.clips, first.marking);
+  const kept = clips[at]?.clip.id;
   const onView = useCallback((next: DeskView) => setView(next), []);
   const offer = (reason: FilmAgainReason) => setOffered((now) => ({ reason, at: (now?.at ?? 0) + 1 }));
   const otherThan = (own: string) => {
@@ -166,6 +169,7 @@ export function Review({ first, drills, membershipId }: Props) {
         onLeft={onLeft}
         submissionId={submission.id}
       />
+      {role === 'manager' && kept !== undefined && <KeepModel key={kept} clipId={kept} />}
       <FilmAgain canWork={canWork} busy={held.busy} offered={offered} onAsk={held.filmAgain} />
       <PutRight
         submission={submission}

@@ -4,6 +4,7 @@ import type { Place } from '@ballfirst/swing/place';
 import { useMemo, useRef, useState } from 'react';
 import { useClip } from '../../../../../frames/use-clip.ts';
 import { useKept } from '../../../../../shell/use-kept.ts';
+import { hintWords } from '../../../../../words/hints.ts';
 import { pointNames, positionNames } from '../../../../../words/marks.ts';
 import { reviewWords } from '../../../../../words/review.ts';
 import compared from '../_compare/compare.module.css';
@@ -23,17 +24,24 @@ import { StageOptions } from '../_stage/stage-options.tsx';
 import { Suggested } from '../_stage/suggested.tsx';
 import { usePlay } from '../_stage/use-play.ts';
 import type { StageView } from '../_stage/use-stage.ts';
+import type { Trail } from '../_stage/use-trail.ts';
 import { partOf } from '../_stage/view-part.ts';
+import talking from '../_talk/talk.module.css';
+import { TalkLayer } from '../_talk/talk-layer.tsx';
+import { TalkPanel } from '../_talk/talk-panel.tsx';
+import { useTalk } from '../_talk/use-talk.ts';
 import { actsOf } from './acts-of.ts';
 import type { AskingHere } from './use-asking.ts';
 import { useDeskKeys } from './use-desk-keys.ts';
 
 type Clip = Reply<'readClip'>;
 type Props = {
+  submissionId: string;
   clip: Clip & { media: NonNullable<Clip['media']>; picture: NonNullable<Clip['picture']> };
   marking: ClipMarking;
   stage: StageView;
   asking: AskingHere;
+  trail: Trail;
   pass: readonly Place[];
   comparable: ComparableHere;
   swing: { club: Reply<'readSubmission'>['club']; hand: 'right' | 'left' };
@@ -44,7 +52,7 @@ const noTimes: readonly number[] = [];
 
 /** The stage with everything under it that moves the picture. */
 export function StageSide(props: Props) {
-  const { clip, marking, stage, asking, pass, comparable, swing, canWork, onPutRight } = props;
+  const { clip, marking, stage, asking, trail, pass, comparable, swing, canWork, onPutRight } = props;
   const { picture, view } = clip;
   const opening = useClip(clip.media.rendition);
   const open = opening.kind === 'open' ? opening.clip : null;
@@ -58,17 +66,24 @@ export function StageSide(props: Props) {
   const timesS = open?.timesS ?? noTimes;
   const play = usePlay(stage, timesS, impact);
   const compare = useCompare({ comparable, clip, ...swing, marks, timesS });
+  const talk = useTalk(props.submissionId, clip.id, stage);
   const other = compare.on ? compare.chosen : null;
   const part = useMemo(() => partOf(picture, zoom), [picture, zoom]);
   const kinds = linesOfView(view);
   const lines = overlayLines(marks, view, asking.moment, picture).filter(({ kind }) => !hidden.has(kind));
-  const shown = [...asking.carried, ...marks.filter((mark) => mark.frame === frame)];
+  const shown = trail.on
+    ? []
+    : [...asking.carried, ...asking.suggested, ...marks.filter((mark) => mark.frame === frame)];
   const positions = [...new Set(pass.map(({ position }) => position))];
   const { target } = asking;
   const asks =
     target === null || !canWork || open === null
       ? null
       : `${markAt(marks, target) === undefined ? reviewWords.placeNext : reviewWords.placeAgain} ${pointNames[target.point]}, ${positionNames[target.position]}`;
+  // While the clubhead is followed, a click places it and no other mark.
+  const taps = trail.on
+    ? { ...asking, ...{ place: trail.place, aim: null, held: null, aiming: false } }
+    : asking;
   const fullScreen = () => {
     if (document.fullscreenElement === null) whole.current?.requestFullscreen().catch(() => undefined);
     else document.exitFullscreen().catch(() => undefined);
@@ -96,17 +111,21 @@ export function StageSide(props: Props) {
   return (
     <div ref={whole} className={styles.whole}>
       <div className={compared.two} data-on={other !== null}>
-        <Stage
-          pictures={open?.pictures ?? null}
-          size={picture}
-          stage={stage}
-          part={part}
-          shown={shown}
-          lines={lines}
-          asking={asking}
-          asks={asks}
-          canWork={canWork}
-        />
+        <div className={talking.over}>
+          <Stage
+            pictures={open?.pictures ?? null}
+            size={picture}
+            stage={stage}
+            part={part}
+            shown={shown}
+            lines={lines}
+            asking={taps}
+            asks={trail.on && open !== null ? hintWords.trailAsks : asks}
+            trail={trail.trail}
+            canWork={canWork}
+          />
+          {talk.recorder.state === 'recording' && <TalkLayer talk={talk} part={part} stage={stage} />}
+        </div>
         {other !== null && other.clip.picture !== null && (
           <ComparePane
             compare={compare}
@@ -154,6 +173,7 @@ export function StageSide(props: Props) {
               sought={target?.position ?? null}
               onFrame={stage.goTo}
             />
+            <TalkPanel talk={talk} clip={clip} canWork={canWork} />
             {!open.pictures.exact && <p className="small">{reviewWords.inexact}</p>}
           </>
         )}

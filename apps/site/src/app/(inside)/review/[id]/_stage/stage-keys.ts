@@ -13,6 +13,7 @@ export type StageActs = {
   next: () => void;
   remove: () => void;
   confirm: () => void;
+  toHint: () => void;
   undo: () => void;
   redo: () => void;
   closer: (by: 1 | -1) => void;
@@ -74,6 +75,7 @@ export const stageKey = (event: Key, act: StageActs): boolean => {
   else if (key === 'n') act.next();
   else if (key === 'x' || key === 'Delete') act.remove();
   else if (key === 'y') act.confirm();
+  else if (key === 't') act.toHint();
   else if (key === 'z') act.undo();
   else if (key === 'Z') act.redo();
   else if (key === 'p') {

@@ -1,4 +1,5 @@
 'use client';
+import type { ClubheadPixel } from '@ballfirst/swing/clubhead-track';
 import { type MouseEvent, useEffect, useRef } from 'react';
 import { Cross } from '../../../../../drawings/cross.tsx';
 import type { Part } from '../../../../../frames/draw-picture.ts';
@@ -12,6 +13,7 @@ import { Lines } from './lines.tsx';
 import { Magnifier } from './magnifier.tsx';
 import type { OverlayLine } from './overlay-lines.ts';
 import styles from './stage.module.css';
+import { TrailLine } from './trail-line.tsx';
 import type { Asking } from './use-pass.ts';
 import { type Spot, usePointer } from './use-pointer.ts';
 import type { StageView } from './use-stage.ts';
@@ -25,6 +27,8 @@ type Props = {
   /** Marks of this frame, and the still points carried over to it. */
   shown: readonly Mark[];
   lines: readonly OverlayLine[];
+  /** The clubhead over frames. */
+  trail: readonly ClubheadPixel[];
   asking: Asking;
   /** What the next click places, in words; null when clicks place nothing. */
   asks: string | null;
@@ -35,7 +39,8 @@ type Props = {
 const hitShare = 0.024;
 
 /** The dark stage: one exact frame with its marks, lines, and what is aimed at. */
-export function Stage({ pictures, size, stage, part, shown, lines, asking, asks, canWork }: Props) {
+export function Stage(props: Props) {
+  const { pictures, size, stage, part, shown, lines, trail, asking, asks, canWork } = props;
   const button = useRef<HTMLButtonElement>(null);
   const svg = useRef<SVGSVGElement>(null);
   const { frame, drawn, zoom, towards, last } = stage;
@@ -132,6 +137,7 @@ export function Stage({ pictures, size, stage, part, shown, lines, asking, asks,
       </button>
       <svg role="img" aria-label={spoken} viewBox={viewBox} className={styles.overlay}>
         <Lines lines={lines} tick={arm} />
+        <TrailLine trail={trail} frame={frame} dot={arm * 0.14} />
         {shown.map((mark) => (
           <Cross
             key={`${keyOf(mark)} ${mark.source}`}
