@@ -1,0 +1,39 @@
+import { causes } from '@ballfirst/library/causes';
+import { definitions } from '@ballfirst/swing/definitions';
+import { views } from '@ballfirst/swing/marks';
+import { type MeasurementKey, measurementKeys } from '@ballfirst/swing/measurement-names';
+import { causeEntry } from './cause-entry.ts';
+import { measurementEntry, sketchPath } from './measurement-entry.ts';
+import { sketchOf } from './sketch.ts';
+
+const keysOf = (view: (typeof views)[number]): readonly MeasurementKey[] =>
+  measurementKeys.filter((key) => definitions.some((one) => one.view === view && one.key === key));
+
+/** The text of docs/measurements.md: every measurement of each view, and every cause with its signs. */
+export function measurementsPage(): string {
+  const parts = views.flatMap((view) => [
+    `## Measured ${view}`,
+    ...keysOf(view).map((key) => measurementEntry(view, key)),
+  ]);
+  return `${[
+    '# What is measured, and what it is a sign of',
+    'Written by `npm run -w @ballfirst/diagnosis docs`; do not edit. Lengths in mm: face-on x runs towards the target, from\nbehind away from the ball line towards the player; z runs up. Doubts are standard uncertainties (1 SD). Bands, sensitivities\nand specificities are starting values that an academy may edit; their labels say how far they can be trusted.\n[How far the numbers can be trusted](truth.md) tells how they do on invented golfers.',
+    ...parts,
+    '## Times',
+    '### Time back to time down (`tempo-ratio`)\n\n- Definition: time from the last still frame of address to the top, over the time from the top to impact.\n- Formula: `(t top - t address) / (t impact - t top)`; each count may be one frame off, and its interval is that whole range.\n- Source: counting; checked against 24/8 at 30 to 192/64 at 240 frames a second.\n- Bands: 2 to 4 for a full or three-quarter swing (common practice, no source); never a sign alone.',
+    '## Causes and their signs',
+    ...causes.map(causeEntry),
+  ].join('\n\n')}\n`;
+}
+
+/** The drawings of the page, by their path beside it. */
+export function sketches(): ReadonlyMap<string, string> {
+  return new Map(
+    views.flatMap((view) =>
+      keysOf(view).flatMap((key) => {
+        const first = definitions.find((one) => one.view === view && one.key === key);
+        return first === undefined ? [] : [[sketchPath(view, key), sketchOf(first)] as const];
+      }),
+    ),
+  );
+}
