@@ -1,5 +1,7 @@
 import { causes } from '@ballfirst/library/causes';
+import { plantedMarks, plantedPicture } from '@ballfirst/swing/planted-marks';
 import { expect, it } from 'vitest';
+import { evidenceOf } from './evidence-of.ts';
 import { rank } from './rank.ts';
 import { readAll } from './read-all.ts';
 import { methodVersion } from './weights.ts';
@@ -27,7 +29,7 @@ const stored = {
 
 /** A diagnosis as it was kept under each version: when the answer changes, the version has to. */
 const kept: Readonly<Record<string, readonly (readonly [string, number])[]>> = {
-  'noisy-or-2, library-2': [
+  'pinhole-2, noisy-or-2, library-2': [
     ['sway-away', 0.9409],
     ['hips-back-at-address', 0.5987],
     ['hang-back', 0.3919],
@@ -42,4 +44,27 @@ it('a stored diagnosis comes out as it was kept, or by another version', () => {
     .slice(0, 4)
     .map(({ causeId, probability }) => [causeId, Number(probability.toFixed(4))]);
   expect(answer).toEqual(kept[methodVersion]);
+});
+
+/** The same from marks: what was measured, with its doubt, and what came first. */
+const keptFromMarks: Readonly<Record<string, readonly unknown[]>> = {
+  'pinhole-2, noisy-or-2, library-2': [
+    ['hip-shift-address-top', -94.99, 41.2],
+    ['sway-away', 0.8099],
+  ],
+};
+
+it('marks that were stored are measured as they were, or by another version', () => {
+  const setting = { view: 'face-on', hand: 'right', club: '8-iron', swingLength: 'full' } as const;
+  const marks = plantedMarks({ hipToTop: -95, headToTop: -85 });
+  const evidence = () => evidenceOf('fat', { marks, observations: [], picture: plantedPicture, setting });
+  const { readings, causes: ranked } = evidence();
+  const shift = readings.find(({ key }) => key === 'hip-shift-address-top');
+  const [first] = ranked;
+  const answer = [
+    [shift?.key, Number(shift?.value.toFixed(2)), Number(shift?.u.toFixed(2))],
+    [first?.causeId, Number(first?.probability.toFixed(4))],
+  ];
+  expect(answer).toEqual(keptFromMarks[methodVersion]);
+  expect(evidence()).toEqual(evidence());
 });

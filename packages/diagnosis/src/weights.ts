@@ -1,4 +1,5 @@
 import { libraryVersion } from '@ballfirst/library/version';
+import { measureVersion } from '@ballfirst/swing/version';
 
 /** Chance that a present cause brings its fault about, by the library's weight. Common practice, no source. */
 export const weightOf: Readonly<Record<1 | 2 | 3, number>> = { 3: 0.6, 2: 0.4, 1: 0.2 };
@@ -6,5 +7,5 @@ export const weightOf: Readonly<Record<1 | 2 | 3, number>> = { 3: 0.6, 2: 0.4, 1
 /** Chance of a fault without any listed cause. Common practice, no source. */
 export const leak = 0.05;
 
-/** What a diagnosis was computed by: stored with it, so that it can be recomputed. Changes with method or library. */
-export const methodVersion = `noisy-or-2, ${libraryVersion}`;
+/** What a diagnosis was computed by: stored with it, so that it can be recomputed. Changes with measuring, method or library. */
+export const methodVersion = `${measureVersion}, noisy-or-2, ${libraryVersion}`;
