@@ -28,7 +28,7 @@ export const sessionWords = (
   const swings =
     more.length === 0
       ? `${only ?? 0} swings, without haste.`
-      : `${blocks.length} blocks of swings: ${blocks.join(', ')}, with ${rest} of rest after each.`;
+      : `Blocks of ${blocks.slice(0, -1).join(', ')} and ${blocks.at(-1)} swings, with ${rest} of rest after each.`;
   return [
     often === null || often === undefined
       ? `${week.minutes} minutes each time.`

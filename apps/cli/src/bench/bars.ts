@@ -41,6 +41,11 @@ export const bars: Readonly<Record<string, Readonly<Record<string, Bar>>>> = {
     'hip-shift-width-mm': { of: 'value', max: 25, n: 400 },
   },
   measure: { 'p95-ms': { of: 'value', max: 2, n: 500 } },
+  reply: {
+    'fat-actions': { of: 'value', max: 45 },
+    'unmarked-actions': { of: 'value', max: 12 },
+    'film-again-actions': { of: 'value', max: 5 },
+  },
   start: {
     'cold-ms': { of: 'value', max: 10_000 },
     'warm-ms': { of: 'value', max: 4_000 },

@@ -1,5 +1,6 @@
 'use client';
 import { replyDeskWords } from '../../../../../words/reply-desk.ts';
+import styles from './offer-note.module.css';
 import type { Offer } from './reply-form.ts';
 
 /** Under which means the drill was chosen, the first session, and what was left out for which reason. */
@@ -13,7 +14,7 @@ export function OfferNote({ offer }: { offer: Offer | null }) {
       {session !== null && (
         <details>
           <summary>{replyDeskWords.firstSession}</summary>
-          <ul>
+          <ul className={styles.said}>
             {session.words.map((line) => (
               <li key={line}>{line}</li>
             ))}
@@ -23,7 +24,7 @@ export function OfferNote({ offer }: { offer: Offer | null }) {
       {leftOut.length > 0 && (
         <details open={plan === null}>
           <summary>{replyDeskWords.leftOut(leftOut.length)}</summary>
-          <ul>
+          <ul className={styles.said}>
             {leftOut.map(({ what, why }) => (
               <li key={`${what} ${why}`}>
                 <strong>{what}.</strong> {why}
