@@ -1,7 +1,8 @@
 import { createHash } from 'node:crypto';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { clipPath, keptClips, swingOfClip } from '../src/golfer/kept-clips.ts';
+import { addSound } from '../src/golfer/add-sound.ts';
+import { clipPath, keptClips, soundOfClip, swingOfClip } from '../src/golfer/kept-clips.ts';
 import { renderClip, renderPoster } from '../src/golfer/render-clip.ts';
 import { truthOf } from '../src/golfer/truth.ts';
 
@@ -13,6 +14,7 @@ for (const clip of keptClips) {
   const swing = swingOfClip(clip);
   await renderClip(swing, clip.camera, clip.look, clip.fps, clipPath(clip.id));
   const truth = truthOf(swing, clip.camera, clip.fps, `${clip.id}.mp4`);
+  await addSound(clipPath(clip.id), soundOfClip(clip));
   writeFileSync(here(`truth/${clip.id}.json`), `${JSON.stringify(truth, null, 1)}\n`);
   await renderPoster(clipPath(clip.id), (truth.positions.address + 0.5) / clip.fps, here(`${clip.id}.jpg`));
   console.log(`${clip.id}.mp4 ${readFileSync(clipPath(clip.id)).length} bytes`);

@@ -8,7 +8,7 @@ const pauseS = 0.5;
 
 /**
  * The part of a clip in which the picture moves most: around the largest difference between pictures, for as long as it
- * stays above a fifth of the way from the quiet level (the median) to the largest, pauses of half a second bridged.
+ * stays above a fifth of the way from the quiet level (the lower quarter) to the largest, pauses of half a second bridged.
  * (Frame differencing; thresholds: common practice, no source.)
  *
  * @param timesS when each picture is shown, seconds, rising
@@ -22,7 +22,7 @@ export function swingWindow(timesS: readonly number[], motion: readonly number[]
     throw new RangeError('Pictures must follow one another.');
   }
   if (motion.length < 4) return null;
-  const quiet = motion.toSorted((a, b) => a - b)[motion.length >> 1] ?? 0;
+  const quiet = motion.toSorted((a, b) => a - b)[motion.length >> 2] ?? 0;
   const most = Math.max(...motion);
   if (!(most > 0) || most < quiet * livelyTimes) return null;
   const liveliest = motion.indexOf(most);

@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { type Camera, phoneCamera } from './camera.ts';
 import type { GolferCause } from './golfer-causes.ts';
 import { type Look, lookOf } from './look.ts';
+import { heardAtS, paintSound } from './paint-sound.ts';
 import { type Hand, makeSwing, type Swing } from './swing.ts';
 import type { SwingShape } from './traits.ts';
 import type { Truth } from './truth.ts';
@@ -114,3 +115,10 @@ export const clipPath = (id: string): string => fileURLToPath(new URL(`${id}.mp4
 /** The truth of a kept clip. */
 export const clipTruth = (id: string): Truth =>
   JSON.parse(readFileSync(new URL(`truth/${id}.json`, folder), 'utf8')) as Truth;
+
+/** The sound of a kept clip: one strike, heard where its camera stands; its place in the list is its seed. */
+export const soundOfClip = (clip: ClipPlan): Int16Array => {
+  const { durationS, timing } = swingOfClip(clip);
+  const heardS = heardAtS(timing.impact, clip.camera.distanceMm);
+  return paintSound(durationS, heardS, 1 + keptClips.findIndex(({ id }) => id === clip.id));
+};
