@@ -46,7 +46,7 @@ export function DrillCard({ programme, hand }: { programme: Programme; hand: Pla
       <div className={styles.pair}>
         <section className="stack tight" aria-labelledby="drill-dose">
           <h3 id="drill-dose">{drillWords.dose}</h3>
-          <ul>
+          <ul className={styles.numbered}>
             {session.words.map((line) => (
               <li key={line}>{line}</li>
             ))}

@@ -43,11 +43,12 @@ export function PhrasePicker({ offered, canWork, onInsert, onRemove }: Props) {
           id="phrase-search"
           type="search"
           role="combobox"
-          aria-expanded="true"
-          aria-controls={listId}
+          aria-expanded={current !== undefined}
           aria-autocomplete="list"
           aria-describedby="phrase-hint"
-          {...(current === undefined ? {} : { 'aria-activedescendant': optionId(current.phrase.id) })}
+          {...(current === undefined
+            ? {}
+            : { 'aria-controls': listId, 'aria-activedescendant': optionId(current.phrase.id) })}
           disabled={!canWork}
           value={search}
           onChange={(event) => {
@@ -61,26 +62,28 @@ export function PhrasePicker({ offered, canWork, onInsert, onRemove }: Props) {
         </span>
       </div>
       {found.length === 0 && <p className="soft small">{replyDeskWords.noPhrase}</p>}
-      <div id={listId} role="listbox" aria-label={replyDeskWords.phrases} className={styles.list}>
-        {found.map(({ phrase, text }, index) => (
-          <div
-            key={phrase.id}
-            id={optionId(phrase.id)}
-            role="option"
-            tabIndex={-1}
-            aria-selected={index === held}
-            aria-disabled={!canWork}
-            className={styles.phrase}
-            onClick={() => canWork && onInsert(text)}
-            onKeyDown={(event) => event.key === 'Enter' && canWork && onInsert(text)}
-          >
-            <span className="small soft">
-              {phrase.about}, {replyDeskWords.whose[phrase.whose]}
-            </span>
-            <span>{text}</span>
-          </div>
-        ))}
-      </div>
+      {current !== undefined && (
+        <div id={listId} role="listbox" aria-label={replyDeskWords.phrases} className={styles.list}>
+          {found.map(({ phrase, text }, index) => (
+            <div
+              key={phrase.id}
+              id={optionId(phrase.id)}
+              role="option"
+              tabIndex={-1}
+              aria-selected={index === held}
+              aria-disabled={!canWork}
+              className={styles.phrase}
+              onClick={() => canWork && onInsert(text)}
+              onKeyDown={(event) => event.key === 'Enter' && canWork && onInsert(text)}
+            >
+              <span className="small soft">
+                {phrase.about}, {replyDeskWords.whose[phrase.whose]}
+              </span>
+              <span>{text}</span>
+            </div>
+          ))}
+        </div>
+      )}
       {current !== undefined && current.phrase.whose !== 'library' && (
         <p>
           <button

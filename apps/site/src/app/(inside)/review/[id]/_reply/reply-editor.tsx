@@ -105,7 +105,7 @@ export function ReplyEditor(props: Props) {
           />
         </div>
         <div className="stack">
-          <SetUpAndMore form={form} canWork={canWork} onChange={set} />
+          <SetUpAndMore form={form} fault={facts.fault} canWork={canWork} onChange={set} />
           <PlanFields
             plan={form.plan}
             drills={fitting.length > 0 ? fitting : drills}

@@ -1,5 +1,6 @@
 'use client';
 import { causes } from '@ballfirst/library/causes';
+import type { FaultId } from '@ballfirst/library/types';
 import { useState } from 'react';
 import { SelectField } from '../../../../../shell/select-field.tsx';
 import { tickNames } from '../../../../../words/names.ts';
@@ -10,6 +11,8 @@ import type { ReplyForm } from './reply-form.ts';
 type Part = Pick<ReplyForm, 'setUpTicks' | 'moreCauses'>;
 type Props = {
   form: Pick<ReplyForm, 'cause' | 'setUpTicks' | 'moreCauses' | 'moreAgreed'>;
+  /** The miss the swing is read for: only what may bring it about is named as another movement. */
+  fault: FaultId;
   canWork: boolean;
   onChange: (next: Partial<ReplyForm>) => void;
 };
@@ -20,7 +23,7 @@ const none = 'none';
 const causeName = (id: string): string => causes.find((cause) => cause.id === id)?.name ?? id;
 
 /** Up to three ticks beside the one movement; whoever wants more is asked once whether they are sure. */
-export function SetUpAndMore({ form, canWork, onChange }: Props) {
+export function SetUpAndMore({ form, fault, canWork, onChange }: Props) {
   const { cause, setUpTicks, moreCauses, moreAgreed } = form;
   const [asked, setAsked] = useState<Part | null>(null);
   const give = (next: Part) => {
@@ -31,7 +34,10 @@ export function SetUpAndMore({ form, canWork, onChange }: Props) {
   };
   const toggle = (tick: keyof typeof tickNames, on: boolean) =>
     give({ moreCauses, setUpTicks: [...setUpTicks.filter((one) => one !== tick), ...(on ? [tick] : [])] });
-  const others = causes.filter(({ id }) => id !== cause && !moreCauses.includes(id));
+  const others = causes.filter(
+    ({ id, brings, tick }) =>
+      id !== cause && brings[fault] !== undefined && tick === undefined && !moreCauses.includes(id),
+  );
   const names: Record<string, string> = { [none]: replyDeskWords.oneIsEnough };
   for (const { id, name } of others) names[id] = name;
   return (
