@@ -107,7 +107,7 @@ const throughTheBall: readonly Definition[] = [
     proxy: true,
   }),
   raised('trail-heel-lift-at-impact', 'impact/trail-heel', 'address/trail-heel'),
-  // An arm bent out of the plane of the picture looks straighter: 3 degrees, give or take 9. Common practice, no source.
+  // An arm bent out of the plane of the picture looks straighter: 4.5 degrees, give or take 9. Common practice, no source.
   define(
     'lead-elbow-after-impact',
     'bend',
@@ -116,7 +116,7 @@ const throughTheBall: readonly Definition[] = [
       'shaft-parallel-through/lead-elbow',
       'shaft-parallel-through/lead-wrist',
     ],
-    { offset: { value: 3, u: 9 }, proxy: true },
+    { offset: { value: 4.5, u: 9 }, proxy: true },
   ),
   apart('hip-past-ball-at-finish', 'finish/hip-middle', 'address/ball'),
   apart('hip-over-lead-ankle-at-finish', 'finish/hip-middle', 'address/lead-ankle'),

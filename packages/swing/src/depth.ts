@@ -58,7 +58,7 @@ const beyondBall: Rows = {
   'address/clubhead': [-30, 20],
   'address/grip-end': [30, 25],
   'address/hands': [20, 25],
-  'toe-line': [-340, 50],
+  'toe-line': [-345, 35],
   'thigh-front': [-180, 35],
   'address/seat-line': [-70, 80],
   'impact/seat-line': [30, 100],
