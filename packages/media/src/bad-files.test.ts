@@ -34,6 +34,14 @@ beforeAll(async () => {
   writeFileSync(at('truncated.mp4'), whole.subarray(0, Math.floor(whole.length * 0.6)));
   const last = readFileSync(at('index-last.mov'));
   writeFileSync(at('index-cut.mov'), last.subarray(0, last.indexOf('moov') + 40));
+  const half = (whole.indexOf('mdat') + whole.length) >> 1;
+  writeFileSync(
+    at('hollow.mp4'),
+    Buffer.concat([whole.subarray(0, half), Buffer.alloc(whole.length - half)]),
+  );
+  writeFileSync(at('other.mp4'), Buffer.concat([Buffer.from('1a45dfa3', 'hex'), Buffer.alloc(600)]));
+  await remakeClip(at('clip.mp4'), at('unread.mp4'), { codec: 'vp9' });
+  await remakeClip(at('clip.mp4'), at('locked.mp4'), { tags: { '©cmt': 'encv sinf schm' } });
   await soundOnly(at('sound.mov'));
   await paintClip(at('long.mp4'), { widthPx: 64, heightPx: 48, timesS: seconds(1201, 1) });
   await patchFile(at('clip.mp4'), at('wide.mp4'), size(160, 96), size(16_000, 96));
@@ -103,6 +111,10 @@ describe.each(['the tool of the system, where there is one', 'the embedded decod
     ['nothing.mp4', 'empty'],
     ['truncated.mp4', 'truncated'],
     ['index-cut.mov', 'truncated'],
+    ['hollow.mp4', 'truncated'],
+    ['other.mp4', 'container_not_allowed'],
+    ['unread.mp4', 'codec_not_allowed'],
+    ['locked.mp4', 'protected'],
     ['sound.mov', 'no_video'],
     ['long.mp4', 'too_long'],
     ['wide.mp4', 'too_large'],

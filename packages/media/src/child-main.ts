@@ -1,4 +1,5 @@
 import { writeSync } from 'node:fs';
+import { constants, setPriority } from 'node:os';
 import { createInterface } from 'node:readline';
 import type { ChildJob, ChildResult, ChildWord } from './child-words.ts';
 import { drawStills } from './draw-stills.ts';
@@ -24,6 +25,8 @@ lines.once('line', (line) => {
 });
 
 function workOn(job: ChildJob): Promise<ChildResult[ChildJob['kind']]> {
+  // Nobody waits for these: what somebody waits for goes first.
+  if (job.kind !== 'prepare') setPriority(constants.priority.PRIORITY_LOW);
   if (job.kind === 'stills') return drawStills(job);
   if (job.kind === 'look') return lookAgain(job);
   return prepareClip({ ...job, onProgress: (percent) => say({ percent }) });
