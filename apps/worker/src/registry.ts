@@ -9,11 +9,13 @@ import { expireUploads } from './jobs/expire-uploads.ts';
 import { finishReplies } from './jobs/finish-replies.ts';
 import { lapseClaims } from './jobs/lapse-claims.ts';
 import { lookAfterStudents } from './jobs/look-after-students.ts';
+import { lookAtClip } from './jobs/look-at-clip.ts';
 import { placeStudentAgain } from './jobs/place-student-again.ts';
 import { prepareClip } from './jobs/prepare-clip.ts';
 import { raisePain } from './jobs/raise-pain.ts';
 import { raiseTrialEndings } from './jobs/raise-trial-endings.ts';
 import { reconcileClips } from './jobs/reconcile-clips.ts';
+import { reconcileLooks } from './jobs/reconcile-looks.ts';
 import { reconcileStills } from './jobs/reconcile-stills.ts';
 import { rollUpPractice } from './jobs/roll-up-practice.ts';
 import { rollUpSubmission } from './jobs/roll-up-submission.ts';
@@ -76,10 +78,14 @@ export const ticks: readonly Job[] = [
   sealAudit,
   reconcileClips,
   reconcileStills,
+  reconcileLooks,
   expireUploads,
 ];
 
-const byName = new Map<string, Job>([...eventJobs, ...ticks].map((it) => [it.name, it]));
+/** What only other jobs ask for. */
+const askedFor: readonly Job[] = [lookAtClip];
+
+const byName = new Map<string, Job>([...eventJobs, ...ticks, ...askedFor].map((it) => [it.name, it]));
 
 export const jobsOn = (kind: EventKind): readonly Job[] => eventJobs.filter((it) => it.on === kind);
 
