@@ -45,10 +45,10 @@ export function AboutStudent({ studentId, first, beside }: Props) {
           note={about.note}
           onNote={(note) => setAbout((now) => now && { ...now, note })}
         />
-        <Told means={about.means} />
+        <Told means={about.means} beside={beside} />
         <LastDrill last={about.last} progress={about.progress} />
         {lineTest !== null && (
-          <div className="stack tight">
+          <div className={styles.block}>
             <h3 className={styles.name}>{lineTestWords.title}</h3>
             <LineTestResult test={lineTest} units={student.units} hand={student.hand} />
           </div>
@@ -57,7 +57,7 @@ export function AboutStudent({ studentId, first, beside }: Props) {
       <details open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
         <summary>{aboutWords.more}</summary>
         {open && (
-          <div className={styles.more}>
+          <div className={beside ? `${styles.more} ${styles.beside}` : styles.more}>
             <Timeline about={about} />
             <div className="stack">
               <LessonForm studentId={student.id} onNoted={setAbout} />

@@ -40,7 +40,7 @@ export function CoachNote({ studentId, note, onNote }: Props) {
   };
   if (draft === null) {
     return (
-      <div className="stack tight">
+      <div className={styles.block}>
         <h3 className={styles.name}>{aboutWords.note}</h3>
         {note.words === '' ? (
           <p className="soft">{aboutWords.noteEmpty}</p>

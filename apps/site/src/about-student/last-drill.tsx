@@ -8,7 +8,7 @@ import type { About } from './use-about.ts';
 /** The last cause that was answered, its drill, and whether it works. */
 export function LastDrill({ last, progress }: Pick<About, 'last' | 'progress'>) {
   return (
-    <div className="stack tight">
+    <div className={styles.block}>
       <h3 className={styles.name}>{aboutWords.last}</h3>
       {last === null ? (
         <p className="soft">{aboutWords.lastNone}</p>

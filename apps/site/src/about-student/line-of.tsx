@@ -11,9 +11,9 @@ import {
   rungNames,
   spelt,
   standingNames,
-  submissionStatusNames,
   verdictNames,
 } from '../words/names.ts';
+import { studentWords } from '../words/students.ts';
 import styles from './about-student.module.css';
 import type { About } from './use-about.ts';
 
@@ -36,7 +36,7 @@ export const lineOf = (item: Item, units: 'metric' | 'imperial'): ReactNode => {
         <>
           <Link href={`/review/${item.id}`}>{clubNames[item.club]}</Link>
           {item.fault !== null && `, ${outcomeNames[item.fault].toLowerCase()}`},{' '}
-          {submissionStatusNames[item.status].toLowerCase()}.{pain(item.pain)}
+          {studentWords.statuses[item.status].toLowerCase()}.{pain(item.pain)}
           {said(item.words)}
         </>
       );

@@ -31,6 +31,7 @@ export function LineDrawing({ startsMm, units, hand, mean, onTap }: Props) {
   const brushes = startsMm
     .map((mm, at) => `M${x(mm)} ${-22 + (at % rows) * 11}h${towards * brushMm}`)
     .join('');
+  const begins = startsMm.map((mm, at) => `M${x(mm)} ${-22 + (at % rows) * 11}h0`).join('');
   return (
     <svg
       role="img"
@@ -58,6 +59,7 @@ export function LineDrawing({ startsMm, units, hand, mean, onTap }: Props) {
         {lineTestWords.line}
       </text>
       <path d={brushes} className={styles.brush} />
+      <path d={begins} className={styles.begin} />
       {mean !== undefined && (
         <path
           d={`M${x(mean.lowMm)} 36V44M${x(mean.lowMm)} 40H${x(mean.highMm)}M${x(mean.highMm)} 36V44M${x(mean.meanStartMm)} 34V46`}

@@ -7,7 +7,7 @@ import styles from './week-bars.module.css';
 
 type Week = { readonly week: string; readonly balls: number; readonly clean: number; readonly days: number };
 
-const pitch = 42;
+const pitch = 46;
 /** As many as a phone shows with words that can be read. */
 const mostWeeks = 8;
 const tall = 72;

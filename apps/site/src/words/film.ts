@@ -45,4 +45,5 @@ export const filmWords = {
       'It has few pictures a second. Your coach can read your body from it, but not the club near the ball: for that, film in slow motion.',
   } satisfies Record<Doubt, string>,
   anyway: 'Send it anyway',
+  guide: 'How to film it, with drawings',
 } as const;

@@ -18,7 +18,7 @@ export const filmingWords = {
   phoneTitle: 'On the phone',
   phone: [
     'Upright, not sideways: so you fill the picture.',
-    'Slow motion if there is one, 120 or 240 pictures a second. At 30 the club jumps a foot between two pictures near the ball.',
+    'Slow motion if there is one, 120 or 240 pictures a second. At 30 the club moves a metre from one picture to the next.',
     'No zoom. Tap on yourself and hold, so that sharpness and light stay as they are.',
     'Light behind the phone, not behind you.',
     'From set-up to finish: start it, walk in, swing, walk back. Half a minute at most; you may cut it.',
@@ -34,5 +34,4 @@ export const filmingWords = {
   },
   safeTitle: 'Before you swing',
   send: 'Send a swing',
-  link: 'How to film it, with drawings',
 } as const;

@@ -14,7 +14,7 @@ export const placeInWords = (mm: number, units: Units): string => {
 
 export const lineTestWords = {
   title: 'Line test',
-  lead: 'Ten brushes over a line, without a ball. Where each mark on the ground begins is where your club is lowest: the most honest number there is about fat and thin.',
+  lead: 'Ten brushes over a line, without a ball. Where each mark begins is where your club meets the ground: the most honest number there is about fat and thin.',
   steps: [
     'Draw a line on the ground, square to the target: chalk, foot powder or a strip of tape on a mat, a tee scratch on grass.',
     'Stand so that the line is where the ball would lie. Nobody stands near you or in front.',

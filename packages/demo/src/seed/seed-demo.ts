@@ -8,6 +8,7 @@ import { demoChapters } from './chapters.ts';
 import { emailOf } from './email-of.ts';
 import { membersOf } from './members.ts';
 import { seedAcademy } from './seed-academy.ts';
+import { seedBeside } from './seed-beside.ts';
 import { seedPeople } from './seed-people.ts';
 import { studentsOf } from './students.ts';
 import { tellSwing } from './tell-swing.ts';
@@ -47,6 +48,7 @@ const seedOne = async (given: Given): Promise<DemoAcademy> => {
   const { slug, name } = academy;
   const id = await seedHouse(given);
   const members = await membersOf(resources, { id, slug });
+  if (slug === academies[0]?.slug) await seedBeside({ resources, members, zone: academy.zone, now });
   const early = demoChapters(academy, now).filter(({ told }) => told === 'early');
   await Promise.all(early.map((chapter) => tellSwing({ resources, clipsFolder, members, chapter })));
   const people = [

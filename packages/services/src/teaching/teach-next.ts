@@ -8,6 +8,9 @@ type Lately = Reply<'readFaultsLately'>;
 /** Fewer share a cause by chance; from three on it is worth an evening for all. Common practice, no source. */
 const fewest = 3;
 
+/** In order of preference; an evening has room for no more. */
+const drillsAtMost = 3;
+
 /** Said to a group: hands and sides of both kinds stand in it. */
 const forAll = (sentence: string): string =>
   sentence.replaceAll('{lead}', 'lead').replaceAll('{trail}', 'trail');
@@ -17,7 +20,9 @@ export const teachNext = (span: Lately['week']): Lately['teachNext'] => {
   const found = span.causes.find(({ students }) => students >= fewest);
   const cause = causes.find(({ id }) => id === found?.id);
   if (found === undefined || cause === undefined) return null;
-  const given = cause.drills.flatMap((id) => drills.filter((drill) => drill.id === id));
+  const given = cause.drills
+    .flatMap((id) => drills.filter((drill) => drill.id === id))
+    .slice(0, drillsAtMost);
   return {
     cause: cause.id,
     name: cause.name,

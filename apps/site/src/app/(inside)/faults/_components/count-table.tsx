@@ -4,7 +4,7 @@ import { percentInWords } from '../../../../words/trials.ts';
 import styles from './faults.module.css';
 
 type Row = Reply<'readFaultsLately'>['week']['faults'][number];
-type Props = { title: string; rows: readonly Row[]; students: number; empty: string };
+type Props = { title: string; rows: readonly Row[]; students: number; empty: string; withChange: boolean };
 
 const wide = 120;
 
@@ -23,8 +23,9 @@ function ShareBar({ share }: { share: Row['share'] }) {
 }
 
 /** Faults or causes, the one that most students share first. */
-export function CountTable({ title, rows, students, empty }: Props) {
-  const { columns } = faultsWords;
+export function CountTable({ title, rows, students, empty, withChange }: Props) {
+  const { change: changeName, ...always } = faultsWords.columns;
+  const columns = withChange ? { ...always, change: changeName } : always;
   if (rows.length === 0) {
     return (
       <div className="stack tight">
@@ -62,9 +63,11 @@ export function CountTable({ title, rows, students, empty }: Props) {
                   )}
                 </span>
               </td>
-              <td className="small">
-                {change === null ? faultsWords.changeNone : faultsWords.change[change]}
-              </td>
+              {withChange && (
+                <td className="small">
+                  {change === null ? faultsWords.changeNone : faultsWords.change[change]}
+                </td>
+              )}
             </tr>
           ))}
         </tbody>

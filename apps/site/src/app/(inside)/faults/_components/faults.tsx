@@ -10,7 +10,9 @@ import { TeachingClips } from './teaching-clips.tsx';
 type Lately = Reply<'readFaultsLately'>;
 type Clips = Reply<'listTeachingClips'>['items'];
 
-function Span({ span, title }: { span: Lately['week']; title: string }) {
+type SpanProps = { span: Lately['week']; title: string; withChange: boolean };
+
+function Span({ span, title, withChange }: SpanProps) {
   return (
     <section className="stack" aria-label={title}>
       <h2>{title}</h2>
@@ -19,12 +21,14 @@ function Span({ span, title }: { span: Lately['week']; title: string }) {
         rows={span.faults}
         students={span.faultStudents}
         empty={faultsWords.noFaults}
+        withChange={withChange}
       />
       <CountTable
         title={faultsWords.causes}
         rows={span.causes}
         students={span.causeStudents}
         empty={faultsWords.noCauses}
+        withChange={withChange}
       />
     </section>
   );
@@ -45,8 +49,8 @@ export function Faults({ lately, first }: { lately: Lately; first: Clips }) {
         <>
           <TeachNext next={lately.teachNext} clips={clips} />
           <div className={styles.spans}>
-            <Span span={lately.week} title={faultsWords.week} />
-            <Span span={lately.month} title={faultsWords.month} />
+            <Span span={lately.week} title={faultsWords.week} withChange />
+            <Span span={lately.month} title={faultsWords.month} withChange={false} />
           </div>
           <p className="hint measure">{faultsWords.shareHint}</p>
         </>

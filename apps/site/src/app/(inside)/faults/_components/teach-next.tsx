@@ -42,7 +42,9 @@ export function TeachNext({ next, clips }: Props) {
           ))}
         </ul>
       </div>
-      <Cautions title={faultsWords.cautions} cautions={next.cautions} level={3} />
+      <div className={styles.cautions}>
+        <Cautions title={faultsWords.cautions} cautions={next.cautions} level={3} />
+      </div>
     </section>
   );
 }

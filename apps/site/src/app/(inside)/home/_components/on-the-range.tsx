@@ -1,5 +1,5 @@
 import Link from 'next/link';
-import { filmingWords } from '../../../../words/filming.ts';
+import { filmWords } from '../../../../words/film.ts';
 import { homeWords } from '../../../../words/home.ts';
 import { lineTestWords } from '../../../../words/line-test.ts';
 import styles from './home.module.css';
@@ -22,7 +22,7 @@ export function OnTheRange() {
         </li>
         <li>
           <Link href="/filming" className={styles.inline}>
-            {filmingWords.link}
+            {filmWords.guide}
           </Link>
         </li>
       </ul>

@@ -1,6 +1,6 @@
 import Link from 'next/link';
 import { When } from '../../../../times/when.tsx';
-import { filmingWords } from '../../../../words/filming.ts';
+import { filmWords } from '../../../../words/film.ts';
 import { homeWords } from '../../../../words/home.ts';
 import { clubNames } from '../../../../words/names.ts';
 import { tallyInWords } from '../../../../words/tally.ts';
@@ -38,7 +38,7 @@ function PutRight({ swing }: { swing: Swing }) {
       </p>
       <p>
         <Link href="/filming" className={styles.inline}>
-          {filmingWords.link}
+          {filmWords.guide}
         </Link>
       </p>
     </div>

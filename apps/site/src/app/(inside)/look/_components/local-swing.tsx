@@ -1,5 +1,5 @@
 'use client';
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { RadioRow } from '../../../../shell/radio-row.tsx';
 import { lookWords } from '../../../../words/look.ts';
 import { BallLine } from './ball-line.tsx';
@@ -8,27 +8,35 @@ import { type Speed, useLocalVideo } from './use-local-video.ts';
 
 const speeds: readonly Speed[] = ['1', '0.5', '0.25', '0.125'];
 
+type Props = { file: File; address: string /** The coach’s picture. */; beside: ReactNode };
+
 /** The swing just filmed: slow, picture by picture, with one line to drag onto the ball. */
-export function LocalSwing({ file, address }: { file: File; address: string }) {
+export function LocalSwing({ file, address, beside }: Props) {
   const { video, state, speed, setSpeed, toggle, step, seek, events } = useLocalVideo(file);
   const [line, setLine] = useState(0.5);
   if (state.failed) return <p className="notice look">{lookWords.cannot}</p>;
   const seconds = state.timeS.toFixed(2);
   return (
     <div className="stack tight">
-      <div className={styles.stage}>
-        <video
-          ref={video}
-          src={address}
-          muted
-          playsInline
-          loop
-          preload="auto"
-          aria-label={lookWords.yoursLabel}
-          className={styles.video}
-          {...events}
-        />
-        <BallLine at={line} onMove={setLine} />
+      <div className={styles.pair}>
+        <section className="stack tight" aria-labelledby="look-yours">
+          <h2 id="look-yours">{lookWords.yours}</h2>
+          <div className={styles.stage}>
+            <video
+              ref={video}
+              src={address}
+              muted
+              playsInline
+              loop
+              preload="auto"
+              aria-label={lookWords.yoursLabel}
+              className={styles.video}
+              {...events}
+            />
+            <BallLine at={line} onMove={setLine} />
+          </div>
+        </section>
+        {beside}
       </div>
       <div className="row">
         <button type="button" onClick={() => step(-1)} aria-label={lookWords.back}>

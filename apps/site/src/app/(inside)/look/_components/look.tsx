@@ -21,23 +21,23 @@ export function Look({ coach }: { coach: Frame | null }) {
     return () => URL.revokeObjectURL(address);
   }, [address]);
   const choose = (file: File) => setChosen({ file, address: URL.createObjectURL(file) });
+  const picture = (
+    <section className="stack tight" aria-labelledby="look-coach">
+      <h2 id="look-coach">{lookWords.coach}</h2>
+      {coach === null ? <p className="soft">{lookWords.noCoach}</p> : <SwingFrame frame={coach} />}
+    </section>
+  );
   return (
     <>
       <LocalInput again={chosen !== null} onFile={choose} />
-      <div className={styles.pair}>
-        <section className="stack tight" aria-labelledby="look-yours">
-          <h2 id="look-yours">{lookWords.yours}</h2>
-          {chosen === null ? (
-            <p className="soft">{lookWords.offline}</p>
-          ) : (
-            <LocalSwing key={chosen.address} file={chosen.file} address={chosen.address} />
-          )}
-        </section>
-        <section className="stack tight" aria-labelledby="look-coach">
-          <h2 id="look-coach">{lookWords.coach}</h2>
-          {coach === null ? <p className="soft">{lookWords.noCoach}</p> : <SwingFrame frame={coach} />}
-        </section>
-      </div>
+      {chosen === null ? (
+        <>
+          <p className="soft">{lookWords.offline}</p>
+          <div className={styles.alone}>{picture}</div>
+        </>
+      ) : (
+        <LocalSwing key={chosen.address} file={chosen.file} address={chosen.address} beside={picture} />
+      )}
     </>
   );
 }

@@ -51,7 +51,10 @@ export const useLocalVideo = (file: File) => {
   }, [state.playing, follow]);
 
   const seek = (timeS: number) => {
-    if (video.current !== null) video.current.currentTime = timeS;
+    if (video.current === null) return;
+    video.current.currentTime = timeS;
+    // Told at once: a slider that still shows the old place would ask for it again when it is let go.
+    setState((now) => ({ ...now, timeS, frame: Math.floor(timeS * fps.current + 1e-6) }));
   };
   const step = (by: 1 | -1) => {
     const element = video.current;

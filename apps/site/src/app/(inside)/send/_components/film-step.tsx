@@ -3,7 +3,6 @@ import Link from 'next/link';
 import { PhoneHeight } from '../../../../drawings/phone-height.tsx';
 import { RadioRow } from '../../../../shell/radio-row.tsx';
 import { filmWords } from '../../../../words/film.ts';
-import { filmingWords } from '../../../../words/filming.ts';
 import { swingLengthNames } from '../../../../words/names.ts';
 import { sendWords } from '../../../../words/send.ts';
 import { ClipSlot } from './clip-slot.tsx';
@@ -32,7 +31,7 @@ export function FilmStep({ slots, hand, junior, swingLength, onLength, rungLengt
       <PhoneHeight />
       <p>
         <Link href="/filming" target="_blank">
-          {filmingWords.link}
+          {filmWords.guide}
         </Link>
       </p>
       <p className="notice">

@@ -4,7 +4,6 @@ import { useEffect, useRef } from 'react';
 import { TroubleNote } from '../../../../shell/trouble-note.tsx';
 import { When } from '../../../../times/when.tsx';
 import { filmWords } from '../../../../words/film.ts';
-import { filmingWords } from '../../../../words/filming.ts';
 import { sendWords } from '../../../../words/send.ts';
 import { ClipState } from './clip-state.tsx';
 import { CorrectBlock } from './correct-block.tsx';
@@ -41,7 +40,7 @@ export function Sent({ submissionId, first, slots, onAnother }: Props) {
       {submission?.status === 'film-again' && <p className="notice look">{sendWords.filmAgain}</p>}
       {needsClip && (
         <p>
-          <Link href="/filming">{filmingWords.link}</Link>
+          <Link href="/filming">{filmWords.guide}</Link>
         </p>
       )}
       {submission?.status === 'withdrawn' && <p className="notice">{sendWords.sentWithdrawn}</p>}

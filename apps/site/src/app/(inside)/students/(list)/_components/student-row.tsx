@@ -10,9 +10,12 @@ import styles from './students.module.css';
 
 type Student = Reply<'listStudents'>['items'][number];
 
-function Cell({ name, empty, children }: { name: string; empty: boolean; children: ReactNode }) {
+type CellProps = { name: string; empty: boolean; short?: boolean; children: ReactNode };
+
+/** `short`: a few words that never break on a wide screen. */
+function Cell({ name, empty, short = false, children }: CellProps) {
   return (
-    <td className={styles.cell} data-empty={empty}>
+    <td className={short ? `${styles.cell} ${styles.short}` : styles.cell} data-empty={empty}>
       <span className={styles.name} aria-hidden="true">
         {name}
       </span>
@@ -34,7 +37,7 @@ export function StudentRow({ student }: { student: Student }) {
       <th scope="row" className={styles.who}>
         <Link href={`/students/${student.id}`}>{student.name}</Link>
       </th>
-      <Cell name={columns.standing} empty={false}>
+      <Cell name={columns.standing} empty={false} short>
         {standingNames[student.standing]}
         {student.trialDay !== null && `, ${studentsWords.trialDay(student.trialDay)}`}
       </Cell>
@@ -50,8 +53,8 @@ export function StudentRow({ student }: { student: Student }) {
         ) : (
           <>
             {studentsWords.thisWeek(practice.daysThisWeek, practice.daysPlanned)}
-            <span className="soft small">
-              , {studentsWords.practice(practice.clean, practice.balls, practice.days)}
+            <span className={`soft small ${styles.detail}`}>
+              {studentsWords.practice(practice.clean, practice.balls, practice.days)}
             </span>
           </>
         )}
@@ -70,7 +73,7 @@ export function StudentRow({ student }: { student: Student }) {
           </>
         )}
       </Cell>
-      <Cell name={columns.verdict} empty={student.verdict === null}>
+      <Cell name={columns.verdict} empty={student.verdict === null} short>
         {student.verdict === null ? (
           <span className="soft">{studentsWords.noVerdict}</span>
         ) : (

@@ -1,0 +1,41 @@
+/** What coaches and students of the main academy wrote down beside the lessons; days count back from the demo's now. */
+export type BesideLine = {
+  readonly student: string;
+  readonly coach: string;
+  readonly note?: string;
+  readonly told?: { readonly goal: string; readonly body: string | null };
+  readonly lesson?: { readonly daysAgo: number; readonly words: string };
+  /** Where the brushes began, in mm, + past the line. */
+  readonly lineTest?: { readonly daysAgo: number; readonly startsMm: readonly number[] };
+};
+
+export const besideLines: readonly BesideLine[] = [
+  {
+    student: 'finlo',
+    coach: 'tamsin',
+    note: 'Learns by feel; numbers make him stiff. Ask how the last brush sounded.',
+    told: { goal: 'Eighteen holes without a fat wedge', body: null },
+    lineTest: { daysAgo: 2, startsMm: [-60, -35, -45, -10, -30, 0, -25, -15, -40, -5] },
+  },
+  {
+    student: 'sunniva',
+    coach: 'tamsin',
+    told: {
+      goal: 'Hit the 8-iron off a mat without fear',
+      body: 'Left knee replaced two years ago, turns well.',
+    },
+    lesson: { daysAgo: 2, words: 'Half an hour on the range: handle a hand forward, brush past the stick.' },
+  },
+  {
+    student: 'maren',
+    coach: 'tamsin',
+    told: { goal: 'Break ninety this winter', body: 'Stiff in the mornings.' },
+    note: 'Works shifts: answers late, practises at home. Keep drills short.',
+  },
+];
+
+/** Films of the main academy, one a cause. */
+export const teachingLines = [
+  { cause: 'hang-back', title: 'Over to the front foot, in four minutes', path: 'front-foot' },
+  { cause: 'thrown-early', title: 'The towel and the late hands', path: 'late-hands' },
+] as const;
