@@ -39,6 +39,8 @@ export const reviewWords = {
   failed: 'The clip did not load. Load the page again.',
   inexact: 'This browser cannot decode single frames; a picture may be one frame off.',
   noClip: 'The video is not ready yet.',
+  refusedClip: (index: number, words: string) =>
+    `Clip ${index} could not be prepared. The student reads: ${words}`,
   frameOf: (frame: number, frames: number, seconds: string) => `Frame ${frame} of ${frames}, ${seconds} s`,
   slider: 'Frame',
   back10: 'Ten frames back',

@@ -27,6 +27,7 @@ import { FilmAgain, type Offered } from './film-again.tsx';
 import { PainPanel } from './pain-panel.tsx';
 import { PutRight } from './put-right.tsx';
 import { readyClips } from './ready-clips.ts';
+import { UnreadyClips } from './unready-clips.tsx';
 import { type FilmAgainReason, useClaim } from './use-claim.ts';
 
 type Props = { first: Reply<'openReview'>; drills: readonly Drill[]; membershipId: string; role: Role };
@@ -112,7 +113,7 @@ export function Review({ first, drills, membershipId, role }: Props) {
       <PainPanel submission={submission} busy={held.busy} onSeen={held.painSeen} />
       <AboutSwing review={{ ...first, submission }} drillName={programmeDrill} />
       <AboutStudent studentId={submission.student.id} first={null} beside />
-      {clips.length === 0 && <p className="notice">{reviewWords.noClip}</p>}
+      <UnreadyClips clips={submission.clips} />
       {clips.length > 0 && (
         <DeskBar
           clips={clips.map(({ clip }) => clip)}
