@@ -39,14 +39,16 @@ export function LocalSwing({ file, address, beside }: Props) {
         {beside}
       </div>
       <div className="row">
-        <button type="button" onClick={() => step(-1)} aria-label={lookWords.back}>
-          −1
+        <button type="button" onClick={() => step(-1)}>
+          <span aria-hidden="true">−1</span>
+          <span className="unseen">{lookWords.back}</span>
         </button>
         <button type="button" className="main" onClick={toggle}>
           {state.playing ? lookWords.pause : lookWords.play}
         </button>
-        <button type="button" onClick={() => step(1)} aria-label={lookWords.on}>
-          +1
+        <button type="button" onClick={() => step(1)}>
+          <span aria-hidden="true">+1</span>
+          <span className="unseen">{lookWords.on}</span>
         </button>
         <span className="small" data-picture={state.frame}>
           {lookWords.picture(state.frame + 1, seconds)}
