@@ -34,6 +34,7 @@ export async function writeNumberedClip(path: string, frames: number, fps: numbe
       {
         ...{ sourcePath: '', renditionPath: path, posterPath: '', posterWidthPx: 0, posterHeightPx: 0 },
         ...{ widthPx, heightPx, posterFrame: 0, rotationDeg: 0, flipped: false, maxPixels: 0 },
+        keepSound: false,
         onFrame: () => {},
       },
       { timeBase, rate: new av.Rational(fps, 1) },

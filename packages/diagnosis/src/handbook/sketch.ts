@@ -1,5 +1,6 @@
 import type { Definition } from '@ballfirst/swing/definition';
 import type { Mark, Point, Position, View } from '@ballfirst/swing/marks';
+import { measurementNames } from '@ballfirst/swing/measurement-names';
 import type { Place } from '@ballfirst/swing/place';
 import { plantedBehind } from '@ballfirst/swing/planted-behind';
 import { plantedFully } from '@ballfirst/swing/planted-marks';
@@ -97,5 +98,5 @@ export function sketchOf(definition: Definition): string {
     told(definition, spots.map(drawn)),
     ...spots.map((spot) => dot(drawn(spot), 3.2, ink.mark)),
   ];
-  return `<svg xmlns="http://www.w3.org/2000/svg" width="${size.widthPx}" height="${size.heightPx}" viewBox="0 0 ${size.widthPx} ${size.heightPx}"><rect width="100%" height="100%" fill="#fbfaf6"/>${parts.join('')}</svg>\n`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" width="${size.widthPx}" height="${size.heightPx}" viewBox="0 0 ${size.widthPx} ${size.heightPx}"><title>${measurementNames[definition.key].name}</title><rect width="100%" height="100%" fill="#fbfaf6"/>${parts.join('')}</svg>\n`;
 }

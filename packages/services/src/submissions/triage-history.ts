@@ -5,17 +5,8 @@ import { workingHoursOf } from '../academy/working-hours-of.ts';
 import type { Context } from '../context.ts';
 import { rungNotPassed } from '../follow-ups/raise-stuck.ts';
 import { faultOf } from '../review/fault-of.ts';
-import type { TriageFacts } from './triage-of.ts';
+import type { TriageFacts, TriageHistory } from './triage-of.ts';
 
-/** What lies behind a swing and before it: its student's practice, and how much waits until its promise. */
-export type TriageHistory = {
-  /** The fault an open programme works on; its opposite miss is progress. */
-  readonly openProgrammeFault: FaultId | null;
-  /** Faults that finished programmes had mended. */
-  readonly mendedFaults: readonly FaultId[];
-  readonly stuck: boolean;
-  readonly promiseAtRisk: boolean;
-};
 type Of = {
   readonly studentId: string;
   readonly answerBy: Date;

@@ -3,9 +3,19 @@ import { workBefore } from '@ballfirst/calendar/work-before';
 import type { Tally } from '@ballfirst/contracts/words';
 import { leadFault } from '@ballfirst/diagnosis/lead-fault';
 import { painAnswerHours, triageKey } from '@ballfirst/diagnosis/triage-key';
+import type { FaultId } from '@ballfirst/library/types';
 import { workingDayHours, workingHoursOf } from '../academy/working-hours-of.ts';
 import { tallied } from './check-tally.ts';
-import type { TriageHistory } from './triage-history.ts';
+
+/** What lies behind a swing and before it: its student's practice, and how much waits until its promise. */
+export type TriageHistory = {
+  /** The fault an open programme works on; its opposite miss is progress. */
+  readonly openProgrammeFault: FaultId | null;
+  /** Faults that finished programmes had mended. */
+  readonly mendedFaults: readonly FaultId[];
+  readonly stuck: boolean;
+  readonly promiseAtRisk: boolean;
+};
 
 export type TriageFacts = {
   readonly submissionId: string;

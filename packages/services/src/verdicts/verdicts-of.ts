@@ -94,7 +94,10 @@ const measuredOf = (rows: readonly Row[], sign: Sign | null): Measured | null =>
 };
 
 /** The band to come into: past the edge of the sign, or the band the measurement was read against. */
-export const edgesOf = (sign: Sign | null, rows: readonly Row[]): { low: number | null; high: number | null } => {
+export const edgesOf = (
+  sign: Sign | null,
+  rows: readonly Row[],
+): { low: number | null; high: number | null } => {
   const row = rows.find(({ key }) => key === sign?.key);
   const edge = sign?.edge;
   if (sign === null || edge === undefined) return { low: row?.bandLow ?? null, high: row?.bandHigh ?? null };
