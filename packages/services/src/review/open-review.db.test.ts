@@ -24,7 +24,7 @@ it('tells what the student wants, what is practised and how it went last', async
     await createMembership(test.db, { academyId, name: 'Ada Reed' }),
   );
   const review = await openReview({ ctx, input: { id } });
-  expect(review.about).toEqual({ goal: 'Off the mat before summer', usualMiss: 'fat' });
+  expect(review.about).toEqual({ units: 'metric', goal: 'Off the mat before summer', usualMiss: 'fat' });
   expect(review.openProgramme).toMatchObject({
     cause: 'thrown-early',
     entries: 2,

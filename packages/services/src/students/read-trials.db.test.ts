@@ -90,7 +90,7 @@ describe('open trials', () => {
       idle: 'no-practice',
       moving: 'moving',
       ending: 'ending',
-      held: 'no-practice',
+      held: 'held',
     });
     expect(rows.held?.nextAction).toMatch(/clinician/);
     // Sent on Friday at nine, answered at eleven.
