@@ -22,6 +22,9 @@ export const openBrowser = (): Promise<Browser> => {
       '--disable-background-networking',
       '--disable-component-update',
       '--disable-sync',
+      // A microphone that hums, allowed without asking: for talk-throughs.
+      '--use-fake-device-for-media-stream',
+      '--use-fake-ui-for-media-stream',
     ],
   });
 };

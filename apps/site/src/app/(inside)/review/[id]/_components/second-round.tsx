@@ -11,7 +11,7 @@ export function SecondRoundPanel({ round, placed, canWork }: Props) {
   if (!on)
     return placed < 3 || !canWork ? null : (
       <p>
-        <button type="button" className="plain small-button" onClick={round.begin}>
+        <button type="button" className="small-button" onClick={round.begin}>
           {hintWords.twice}
         </button>
       </p>

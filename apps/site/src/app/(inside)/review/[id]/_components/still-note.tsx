@@ -29,7 +29,7 @@ export function StillNote({ moves, carried, canWork, onConfirm, onFilmAgain }: P
   if (carried === 0 || !canWork) return null;
   return (
     <p>
-      <button type="button" className="plain small-button" onClick={onConfirm}>
+      <button type="button" className="small-button" onClick={onConfirm}>
         {stageWords.confirmStill}
       </button>
     </p>
