@@ -1,5 +1,4 @@
 import { localDate } from '@ballfirst/calendar/local-date';
-import { localDueInstant } from '@ballfirst/calendar/local-due-instant';
 import { newId } from '@ballfirst/db/ids';
 import type { Tx } from '@ballfirst/db/with-academy';
 import { chooseNudge, type Nudge } from '@ballfirst/progress/choose-nudge';
@@ -14,6 +13,7 @@ import { quietOf } from '../students/quiet-of.ts';
 import { mayRemindNow, nextLook } from './look-after-time.ts';
 import { nudgeFacts } from './nudge-facts.ts';
 import { raiseStuck } from './raise-stuck.ts';
+import { writtenToday } from './written-today.ts';
 
 /**
  * The daily look at one student: at most one reminder, on a day without any other letter, at nine on the student's wall
@@ -68,21 +68,10 @@ export const lookAfterStudent = ({
   });
 };
 
-/** Letters a person asked for themselves: they do not count as the message of a day. */
-const askedFor = ['reset', 'invitation'];
-
 const mayBeWrittenTo = async (tx: Tx, student: StudentRow, now: Date): Promise<boolean> => {
-  const { academyId, membership, nudgesOffAt, standing } = student;
+  const { membership, nudgesOffAt, standing } = student;
   if (nudgesOffAt !== null || membership.endedAt !== null) return false;
   if (standing !== 'trial' && standing !== 'paid') return false;
   if (!mayRemindNow(now, membership.zone, quietOf(student))) return false;
-  const midnight = localDueInstant({
-    zone: membership.zone,
-    localDate: localDate(now, membership.zone),
-    localTime: '00:00',
-  });
-  const today = await tx.mail.count({
-    where: { academyId, toMembership: membership.id, at: { gte: midnight }, kind: { notIn: askedFor } },
-  });
-  return today === 0;
+  return !(await writtenToday(tx, student, now));
 };

@@ -132,6 +132,43 @@ describe('a reminder', () => {
     expect(await tick(left, '2026-03-14T08:00:00Z')).toBeNull();
   });
 
+  it('leaves the day to a check-in that is due or gone, though its letter is not written yet', async () => {
+    const it = await onTrial('UTC');
+    const { academyId, student } = it;
+    const programme = await createProgramme(test.db, {
+      ...{ academyId, studentId: student.id },
+      createdAt: at('2026-03-08T10:00:00Z'),
+    });
+    await createReply(test.db, programme, {
+      sentAt: at('2026-03-08T10:00:00Z'),
+      readAt: at('2026-03-08T11:00:00Z'),
+    });
+    const dueAt = at('2026-03-13T08:00:00Z');
+    await withAcademy(test.db, academyId, async (tx) => {
+      await tx.submission.updateMany({
+        data: { status: 'answered', answeredAt: at('2026-03-08T10:00:00Z') },
+      });
+      await tx.checkIn.create({
+        data: {
+          ...{ academyId, id: newId(), studentId: student.id, programmeId: programme.id, asks: 'practice' },
+          ...{ localTime: '2026-03-13T08:00', zone: 'UTC', dueAt, status: 'scheduled' },
+        },
+      });
+    });
+    await tick(it, '2026-03-10T11:00:00Z');
+    // A worker that was down since yesterday: the check-in is still to be sent.
+    expect(await tick(it, '2026-03-14T09:00:00Z')).toBeNull();
+    const sentAt = at('2026-03-15T08:30:00Z');
+    await withAcademy(test.db, academyId, (tx) =>
+      tx.checkIn.updateMany({ data: { status: 'sent', sentAt } }),
+    );
+    expect(await tick(it, '2026-03-15T09:00:00Z')).toBeNull();
+    await withAcademy(test.db, academyId, (tx) =>
+      tx.checkIn.updateMany({ data: { status: 'cancelled', sentAt: null } }),
+    );
+    expect(await tick(it, '2026-03-16T09:00:00Z')).toBe('practice');
+  });
+
   it('asks nobody to practise whose practice is held', async () => {
     const it = await onTrial();
     const programme = await createProgramme(test.db, {
