@@ -2,6 +2,7 @@ import { type EncodedPacket, EncodedPacketSink, Input, MP4, QTFF, UrlSource } fr
 import type { Decoding, FrameSource } from './frame-source.ts';
 import { frameAt, middleOf } from './frame-table.ts';
 import { openRuns, type Runs } from './open-runs.ts';
+import { retryAfterS } from './retry-after.ts';
 
 /** A rendition has a key frame every ten; a clip without them must not be decoded whole for one picture. */
 const longestRun = 30;
@@ -29,7 +30,10 @@ export const openDecodedFrames = async (
   timesS: readonly number[],
 ): Promise<FrameSource | null> => {
   if (typeof VideoDecoder === 'undefined') return null;
-  const input = new Input({ source: new UrlSource(address), formats: [MP4, QTFF] });
+  const input = new Input({
+    source: new UrlSource(address, { getRetryDelay: retryAfterS }),
+    formats: [MP4, QTFF],
+  });
   let runs: Runs | null = null;
   try {
     const track = await input.getPrimaryVideoTrack();

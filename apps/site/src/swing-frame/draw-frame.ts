@@ -1,8 +1,7 @@
+import { retryAfterS } from '../frames/retry-after.ts';
+
 /** Less than half a frame at 480 frames a second: an instant that lies within the frame that begins at `timeS`. */
 export const withinFrameS = 0.001;
-
-/** A lost signal is waited out for about ten seconds; then the poster has to do. */
-const retryAfterS = (attempts: number): number | null => (attempts < 5 ? attempts : null);
 
 /**
  * Draws the frame of a rendition that is shown at `timeS` on a canvas, decoding only what leads to it.
