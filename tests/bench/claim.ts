@@ -6,6 +6,7 @@ import type { Context } from '@ballfirst/services/context';
 import { claimNext } from '@ballfirst/services/inbox/claim-next';
 import { openBench } from './inbox-parts/open.ts';
 import { median, quantile } from './inbox-parts/timing.ts';
+import { bareResources } from './parts/bare-resources.ts';
 
 const quick = process.env.BENCH_QUICK === '1';
 const coaches = 50;
@@ -13,28 +14,7 @@ const rounds = quick ? 12 : 60;
 const warmUps = 2;
 
 const bench = await openBench(quick ? 10_000 : 100_000);
-const away = (): never => {
-  throw new Error('not needed here');
-};
-const resources = {
-  ...{
-    db: bench.db,
-    clock: { now: () => new Date() },
-    publicUrl: 'http://127.0.0.1',
-    mailer: { send: away },
-  },
-  blobs: {
-    put: away,
-    size: away,
-    read: away,
-    remove: away,
-    localPath: away,
-    settle: away,
-    fetch: away,
-    release: away,
-  },
-  log: { info: () => undefined, warn: () => undefined, error: () => undefined },
-};
+const resources = bareResources(bench.db);
 const membershipOf = (coach: number): string => bench.coachIds[coach % bench.coachIds.length] ?? '';
 const contextOf = (coach: number): Context => ({
   academyId: bench.big,

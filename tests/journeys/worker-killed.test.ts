@@ -1,18 +1,9 @@
+import { seededRandom } from '@ballfirst/numbers/seeded-random';
 import { afterAll, describe, expect, inject, it, vi } from 'vitest';
 import { lessonByHttp } from './lesson-by-http.ts';
 import { moveClock } from './service.ts';
 import { killWorker, workerOf } from './worker-of.ts';
 
-/** Moments by a seed, so that a run that fails can be run again (mulberry32: a public-domain generator). */
-const momentsOf = (seed: number) => {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
-};
 const after = (ms: number) => new Promise((later) => setTimeout(later, ms));
 
 /** The same lesson twice: once undisturbed, once with the worker ended at a random moment of every leg. */
@@ -29,7 +20,8 @@ describe('a worker that is killed at random', () => {
     await moveClock(service.home, 0);
 
     const seed = Number(process.env.KILL_SEED ?? Date.now() % 2 ** 31);
-    const random = momentsOf(seed);
+    // Moments by a seed, so that a run that fails can be run again.
+    const random = seededRandom(seed);
     const rough = lessonByHttp(service, `Rough Lesson ${run}`);
     let kills = 0;
     for (const leg of rough.legs) {

@@ -14,6 +14,7 @@ import { createMembership, createStudent } from '@ballfirst/testing/factories';
 import { migrationsFolder } from '@ballfirst/testing/make-template';
 import { roleUrl, testPasswords } from '@ballfirst/testing/role-url';
 import { sparingArguments, sparingEnv } from '../../../apps/cli/src/start/sparing.ts';
+import { bareResources } from '../parts/bare-resources.ts';
 
 const root = join(import.meta.dirname, '..', '..', '..');
 const databaseName = 'bench_upload';
@@ -48,24 +49,7 @@ async function signedIn(db: ReturnType<typeof openDatabase>): Promise<string> {
   const trialEndsAt = new Date(now.getTime() + 86_400_000);
   await createStudent(db, { academyId, membershipId: member.id, trialStartedAt: now, trialEndsAt });
   await createPerson(db, { id: personId, name, email: `${personId}@example.test`, hash: 'nobody', now });
-  const log = { info: () => undefined, warn: () => undefined, error: () => undefined };
-  const away = (): never => {
-    throw new Error('not needed here');
-  };
-  const resources = {
-    ...{ db, log, clock: { now: () => now }, publicUrl: 'http://127.0.0.1', mailer: { send: away } },
-    blobs: {
-      put: away,
-      size: away,
-      read: away,
-      remove: away,
-      localPath: away,
-      settle: away,
-      fetch: away,
-      release: away,
-    },
-  };
-  const { token } = await openSession({ resources, personId, academyId, device: 'bench' });
+  const { token } = await openSession({ resources: bareResources(db), personId, academyId, device: 'bench' });
   return `ballfirst=${token}`;
 }
 

@@ -1,20 +1,13 @@
 'use client';
-import { type ChangeEvent, useId, useState } from 'react';
+import { useId } from 'react';
 import { sendWords } from '../words/send.ts';
+import { useVideoChoice } from './use-video-choice.ts';
 import styles from './video-input.module.css';
 
 /** The phone's own way to film or choose a video. Anything else is refused at once, in words. */
 export function VideoInput({ label, onFile }: { label: string; onFile: (file: File) => void }) {
   const id = useId();
-  const [refused, setRefused] = useState(false);
-  const chosen = (event: ChangeEvent<HTMLInputElement>) => {
-    const file = event.target.files?.[0];
-    event.target.value = '';
-    if (file === undefined) return;
-    const video = file.type.startsWith('video/') || (file.type === '' && /\.(mp4|mov|m4v)$/i.test(file.name));
-    setRefused(!video);
-    if (video) onFile(file);
-  };
+  const { refused, chosen } = useVideoChoice(onFile);
   return (
     <div className={styles.input}>
       <input

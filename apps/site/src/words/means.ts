@@ -58,4 +58,6 @@ export const meansWords = {
   daysShort: (days: number) => (days === 1 ? 'one day a week' : `${days} days a week`),
   minutesShort: (minutes: number) => `${minutes} minutes`,
   time: 'Time to practise',
+  atHand: 'At hand',
+  hurts: 'Hurts now and then',
 } as const;

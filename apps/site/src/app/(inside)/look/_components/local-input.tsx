@@ -1,20 +1,13 @@
 'use client';
-import { type ChangeEvent, useId, useState } from 'react';
+import { useId } from 'react';
+import { useVideoChoice } from '../../../../uploads/use-video-choice.ts';
 import { lookWords } from '../../../../words/look.ts';
 import styles from './look.module.css';
 
 /** The phone's camera, or a video it has already. */
 export function LocalInput({ again, onFile }: { again: boolean; onFile: (file: File) => void }) {
   const id = useId();
-  const [refused, setRefused] = useState(false);
-  const chosen = (event: ChangeEvent<HTMLInputElement>) => {
-    const file = event.target.files?.[0];
-    event.target.value = '';
-    if (file === undefined) return;
-    const video = file.type.startsWith('video/') || (file.type === '' && /\.(mp4|mov|m4v)$/i.test(file.name));
-    setRefused(!video);
-    if (video) onFile(file);
-  };
+  const { refused, chosen } = useVideoChoice(onFile);
   return (
     <div className="stack tight">
       <div className="row">

@@ -4,7 +4,7 @@ import { When } from '../../../../../times/when.tsx';
 import { ageNames, handNames, standingNames } from '../../../../../words/names.ts';
 import { studentsWords, studentWords } from '../../../../../words/students.ts';
 import { hoursInWords } from '../../../../../words/times.ts';
-import styles from './student.module.css';
+import { FactList } from './fact-list.tsx';
 
 /** The line of the table, spelt out. */
 export function Facts({ student }: { student: Reply<'readStudent'> }) {
@@ -46,14 +46,7 @@ export function Facts({ student }: { student: Reply<'readStudent'> }) {
   ];
   return (
     <section aria-label={studentWords.facts}>
-      <dl className={styles.facts}>
-        {facts.map(([name, value]) => (
-          <div key={name}>
-            <dt>{name}</dt>
-            <dd>{value}</dd>
-          </div>
-        ))}
-      </dl>
+      <FactList facts={facts} />
     </section>
   );
 }
