@@ -19,6 +19,8 @@ export function placeLabels(
   size: number,
 ): readonly PlacedLabel[] {
   const taken: Box[] = [];
+  // Letters have an outline, and a picture is often shown smaller: neither may be cut.
+  const edge = size * 0.4;
   const middle = spots.reduce((sum, { x }) => sum + x, 0) / Math.max(1, spots.length);
   return [...spots]
     .sort((a, b) => a.y - b.y)
@@ -27,7 +29,7 @@ export function placeLabels(
       const [roomLeft, roomRight] = [x - size, picture.widthPx - x - size];
       const atRight = x >= middle ? roomRight >= width || roomRight >= roomLeft : roomLeft < width;
       const wanted = atRight ? x + size * 1.15 : x - size * 1.15 - width;
-      const left = Math.min(Math.max(0, picture.widthPx - width), Math.max(0, wanted));
+      const left = Math.min(Math.max(edge, picture.widthPx - width - edge), Math.max(edge, wanted));
       let top = Math.min(picture.heightPx - size * 1.3, Math.max(0, y - size / 2));
       for (const other of [...taken].sort((a, b) => a.top - b.top)) {
         const apart =

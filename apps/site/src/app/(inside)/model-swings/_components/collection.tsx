@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { api } from '../../../../http/browser-api.ts';
 import { useSending } from '../../../../http/use-sending.ts';
 import { TroubleNote } from '../../../../shell/trouble-note.tsx';
+import { localDateInWords } from '../../../../weeks/local-day.ts';
 import { collectionWords } from '../../../../words/compare.ts';
 import { clubNames, viewNames } from '../../../../words/names.ts';
 import styles from './collection.module.css';
@@ -38,7 +39,8 @@ export function Collection({ first }: { first: readonly Model[] }) {
                 {collectionWords.permission}: {one.permission}
               </p>
               <p className="small soft">
-                {collectionWords.permittedOn} {one.permittedOn}. {collectionWords.kept(one.keptBy)}.
+                {collectionWords.permittedOn} {localDateInWords(one.permittedOn)}.{' '}
+                {collectionWords.kept(one.keptBy)}.
               </p>
               <p>
                 <button
