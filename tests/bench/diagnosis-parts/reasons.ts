@@ -23,7 +23,7 @@ export function reasonsFor(results: TruthResults, figures: readonly TruthFigure[
   const ratio = of('first-vs-oracle')?.ratio ?? 1;
   if (ratio < 0.95)
     lines.push(
-      `- **First cause** reaches ${percent(ratio)} % of Bayes, not 95. Bayes knows here what no library can: that a handle, a ball or a hip which is off at address is not off at impact in this generator, and how the turn of one camera moves all lengths from the ball at once. Our signs are weighed one by one with the whole doubt of the camera in each, and signs that share marks are counted as if their errors went together. What would mend it is one joint likelihood over all readings with the covariance that the measurements already carry.`,
+      `- **First cause** reaches ${percent(ratio)} % of Bayes, not 95. The likely reasons, inferred and not proven one by one: Bayes knows here what a library of rules does not: that a handle, a ball or a hip which is off at address is not off at impact in this generator, and how the turn of one camera moves all lengths from the ball at once. Our signs are weighed one by one with the whole doubt of the camera in each, and signs that share marks are counted as if their errors went together. What would mend it is one joint likelihood over all readings with the covariance that the measurements already carry.`,
     );
   const width = of('hip-shift-width-mm')?.value ?? 0;
   if (width > 25)
