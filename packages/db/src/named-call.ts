@@ -5,7 +5,12 @@ import type { Database } from './database.ts';
 export type Pooled = Pick<Database, 'pool'>;
 
 /** One SQL statement prepared once a connection: the name is how pg finds it again, so it must be unique to the text. */
-export type NamedStatement = { readonly name: string; readonly text: string };
+export type NamedStatement = {
+  readonly name: string;
+  readonly text: string;
+  /** How columns are read, where it is not pg's own way. */
+  readonly types?: pg.CustomTypesConfig;
+};
 
 /** Runs a named statement outside any transaction of ours and returns its rows. */
 export const namedCall = async <Row extends pg.QueryResultRow>(
@@ -17,6 +22,7 @@ export const namedCall = async <Row extends pg.QueryResultRow>(
     name: statement.name,
     text: statement.text,
     values: [...values],
+    ...(statement.types === undefined ? {} : { types: statement.types }),
   });
   return result.rows;
 };

@@ -20,7 +20,7 @@ app.get('/', async () => {
   const none = new Map<string, string>();
   return {
     items: items.map((row) => inboxItemOf(row, edges, none)),
-    next: last === undefined ? null : cursorOf({ key: last.priorityKey.toISOString(), id: last.id }),
+    next: last === undefined ? null : cursorOf({ key: last.priorityKey, id: last.id }),
   };
 });
 console.error(JSON.stringify({ address: await app.listen({ host: '127.0.0.1', port: 0 }) }));

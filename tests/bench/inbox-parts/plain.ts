@@ -1,3 +1,4 @@
+import { isoTimestamps } from '@ballfirst/db/iso-timestamps';
 import type { InboxRow } from '@ballfirst/db/reads/inbox-page';
 import type pg from 'pg';
 
@@ -60,6 +61,7 @@ export async function readPlain(on: pg.Pool | pg.Client, query: PlainQuery): Pro
   const { rows } = await on.query<InboxRow>({
     name: `plain ${fault === null ? 'all' : 'fault'} ${free}`,
     text: selectOf(query),
+    types: isoTimestamps,
     values: fault === null ? [academyId, limit, now] : [academyId, limit, now, fault],
   });
   return rows;

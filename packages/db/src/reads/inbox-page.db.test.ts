@@ -50,7 +50,7 @@ describe('readInboxPage', () => {
       standing: 'trial',
       trialDay: 1,
       zone: 'UTC',
-      trialEndsAt: later(14 * 24),
+      trialEndsAt: later(14 * 24).toISOString(),
       club: '8-iron',
       view: 'face-on',
       swingLength: 'full',
@@ -59,11 +59,11 @@ describe('readInboxPage', () => {
       pain: 'new',
       painSeenAt: null,
       reasons: [],
-      answerBy: submission.answerBy,
-      priorityKey: submission.priorityKey,
+      answerBy: submission.answerBy.toISOString(),
+      priorityKey: submission.priorityKey.toISOString(),
       claimedBy: coach.id,
       claimedByName: 'The coach',
-      claimExpiresAt: later(1),
+      claimExpiresAt: later(1).toISOString(),
       handedByName: null,
       posterClipId: clip.id,
       programmeId: null,
@@ -97,7 +97,7 @@ describe('readInboxPage', () => {
       const last = page.at(-1);
       if (last === undefined) break;
       seen.push(...page.map((row) => row.id));
-      after = { key: last.priorityKey, id: last.id };
+      after = { key: new Date(last.priorityKey), id: last.id };
     }
     expect(seen).toEqual(every);
   });

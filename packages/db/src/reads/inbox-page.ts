@@ -1,22 +1,26 @@
 import type { InboxItem } from '@ballfirst/contracts/http/inbox';
+import { isoTimestamps } from '../iso-timestamps.ts';
 import { namedCall, type Pooled } from '../named-call.ts';
 
 export type InboxKind = InboxItem['kind'];
 type Swing = Extract<InboxItem, { kind: 'swing' }>;
 type Programme = NonNullable<InboxItem['last']>;
 
-/** One thing that waits, as the inbox shows it. Words are of the closed lists: checks of the table see to that. */
+/**
+ * One thing that waits, as the inbox shows it. Words are of the closed lists: checks of the table see to that. Instants are
+ * ISO 8601 in UTC, as the answer has them: a page has hundreds.
+ */
 export type InboxRow = {
   /** Of the submission, or of the concern. */
   id: string;
   kind: InboxKind;
-  priorityKey: Date;
+  priorityKey: string;
   studentId: string;
   studentName: string;
   standing: InboxItem['student']['standing'];
   /** By the student's own calendar; null for one who is on no trial, or whose trial has not begun. */
   trialDay: number | null;
-  trialEndsAt: Date | null;
+  trialEndsAt: string | null;
   /** Of the academy. */
   zone: string;
   /** Null for a concern, as are lead fault and tally. */
@@ -28,13 +32,13 @@ export type InboxRow = {
   tally: Swing['tally'] | null;
   note: string;
   pain: Swing['pain'];
-  painSeenAt: Date | null;
+  painSeenAt: string | null;
   reasons: InboxItem['reasons'];
-  raisedAt: Date;
-  answerBy: Date;
+  raisedAt: string;
+  answerBy: string;
   claimedBy: string | null;
   claimedByName: string | null;
-  claimExpiresAt: Date | null;
+  claimExpiresAt: string | null;
   handedByName: string | null;
   handedWhy: string | null;
   /** The first clip that has a picture. */
@@ -71,6 +75,7 @@ export type InboxQuery = {
 const statement = {
   name: 'inbox_page',
   text: 'SELECT * FROM inbox_page($1, $2, $3, $4, $5, $6, $7, $8, $9)',
+  types: isoTimestamps,
 };
 
 /**

@@ -96,6 +96,8 @@ describe('readOpenSubmission', () => {
       status: 'sent',
       authorName: 'The coach',
       readAt: null,
+      teachingClip: null,
+      withTalk: true,
       programmeId,
     });
     expect(opened?.programme).toMatchObject({ id: programmeId, status: 'open', rung: 'rehearsal' });

@@ -99,6 +99,8 @@ export type OpenSubmission = {
     readAt: string | null;
     moreCauses: string[];
     moreAgreedAt: string | null;
+    teachingClip: unknown;
+    withTalk: boolean;
   } | null;
   measurements: {
     clipId: string;

@@ -21,7 +21,7 @@ export const dayEdges = (now: Date, zone: string): DayEdges => {
 
 /** By when a swing is to be answered, on the academy's own calendar; pain that nobody has read stands above all. */
 export const blockOf = (
-  of: { readonly pain: string; readonly painSeenAt: Date | null; readonly answerBy: Date },
+  of: { readonly pain: string; readonly painSeenAt: Date | string | null; readonly answerBy: Date },
   edges: DayEdges,
 ): Block => {
   const { answerBy } = of;

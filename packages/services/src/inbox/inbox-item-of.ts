@@ -7,7 +7,7 @@ const claimOf = (row: InboxRow): InboxItem['claim'] => {
   const { claimedBy, claimedByName, claimExpiresAt, handedByName, handedWhy } = row;
   if (claimedBy === null || claimedByName === null || claimExpiresAt === null) return null;
   const handed = handedByName === null || handedWhy === null ? null : { by: handedByName, why: handedWhy };
-  return { membershipId: claimedBy, name: claimedByName, expiresAt: claimExpiresAt.toISOString(), handed };
+  return { membershipId: claimedBy, name: claimedByName, expiresAt: claimExpiresAt, handed };
 };
 
 const lastOf = (row: InboxRow): InboxItem['last'] => {
@@ -24,12 +24,12 @@ const common = (row: InboxRow, edges: DayEdges) => ({
     name: row.studentName,
     standing: row.standing,
     trialDay: row.trialDay,
-    trialEndsAt: row.trialEndsAt?.toISOString() ?? null,
+    trialEndsAt: row.trialEndsAt,
   },
   reasons: row.reasons,
-  raisedAt: row.raisedAt.toISOString(),
-  answerBy: row.answerBy.toISOString(),
-  block: blockOf(row, edges),
+  raisedAt: row.raisedAt,
+  answerBy: row.answerBy,
+  block: blockOf({ pain: row.pain, painSeenAt: row.painSeenAt, answerBy: new Date(row.answerBy) }, edges),
   claim: claimOf(row),
   last: lastOf(row),
 });
@@ -56,7 +56,7 @@ export const inboxItemOf = (
         tally: row.tally,
         note: row.note,
         pain: row.pain,
-        painSeenAt: row.painSeenAt?.toISOString() ?? null,
+        painSeenAt: row.painSeenAt,
         poster: row.posterClipId === null ? null : mediaPath(row.posterClipId, 'poster.jpg'),
       };
     case 'pain':

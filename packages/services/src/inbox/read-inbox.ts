@@ -26,7 +26,7 @@ export const readInbox = async ({ ctx, input }: Call<'readInbox'>): Promise<Repl
     now,
   });
   const { items, next } = pageOf(rows, input.limit, (row) => ({
-    key: row.priorityKey.toISOString(),
+    key: row.priorityKey,
     id: row.id,
   }));
   const [first] = items;
