@@ -8,6 +8,7 @@ import { type View, views } from '@ballfirst/swing/marks';
 import { calibrationOf } from './diagnosis-parts/calibration.ts';
 import { coverageOf, coveredTogether } from './diagnosis-parts/coverage.ts';
 import { figuresOf } from './diagnosis-parts/figures.ts';
+import { summaryOf } from './diagnosis-parts/independent.ts';
 import { truthPage } from './diagnosis-parts/page.ts';
 import {
   type ByCause,
@@ -26,11 +27,12 @@ const otherwiseAView = quick ? 100 : 400;
 const testedACause = quick ? 20 : 200;
 const trainedACause = quick ? 40 : 150;
 const twoEach = quick ? 2 : 10;
+const independent = quick ? { soundAView: 50, testedACause: 5 } : { soundAView: 400, testedACause: 60 };
 
 const many = <T>(count: number, of: (turn: number) => T): T[] =>
   Array.from({ length: count }, (_, turn) => of(turn));
-const soundIn = (view: View, count: number, otherwise: Otherwise = {}): SeenSwing[] =>
-  many(count, (turn) => seenSwing(1_000_000 * (views.indexOf(view) + 1) + turn, view, [], otherwise));
+const soundIn = (view: View, count: number, otherwise: Otherwise = {}, from = 1_000_000): SeenSwing[] =>
+  many(count, (turn) => seenSwing(from * (views.indexOf(view) + 1) + turn, view, [], otherwise));
 const bothViews = (otherwise: Otherwise) => views.flatMap((view) => soundIn(view, otherwiseAView, otherwise));
 const planted = (from: number, count: number): ByCause =>
   new Map(
@@ -55,6 +57,14 @@ const asAssumed = {
 const turnedBy = (least: number, most: number) =>
   all.filter(({ yawDeg }) => Math.abs(yawDeg) >= least && Math.abs(yawDeg) < most);
 
+const trained = planted(20_000_000, trainedACause);
+const ranking = rankingTables(planted(10_000_000, testedACause), trained);
+/** Seeds that nothing was ever looked at with while the method was made: only this table reads them. */
+const unseen = {
+  sound: new Map(views.map((view) => [view, soundIn(view, independent.soundAView, {}, 600_000_000)])),
+  ranking: rankingTables(planted(900_000_000, independent.testedACause), trained),
+};
+
 const results: TruthResults = {
   coverage: views.map((view) => ({ view, rows: coverageOf(sound.get(view) ?? []) })),
   byYaw: [
@@ -75,7 +85,8 @@ const results: TruthResults = {
     covered: coveredTogether(bothViews({ noise: { clicks } })),
   })),
   calibration: calibrationOf(all, 9),
-  ranking: rankingTables(planted(10_000_000, testedACause), planted(20_000_000, trainedACause)),
+  ranking,
+  summaries: { usual: summaryOf(sound, ranking), independent: summaryOf(unseen.sound, unseen.ranking) },
   twoCauses: twoCauses(30_000_000, twoEach),
   sound: views.map((view) => ({ view, ...blamedAmong(view, sound.get(view) ?? []) })),
   blamedForFat: {

@@ -1,9 +1,9 @@
 // How many actions a reply costs: a scripted coach in Chromium answers swings of the demo that wait. A click, a tap, a key or
 // one typed field is an action; the machine's own time and the coach's looking are not counted.
 import { writeFileSync } from 'node:fs';
-import { type Browser, chromium } from 'playwright-core';
 import { findBrowser } from '../../apps/cli/src/test-run/find-browser.ts';
 import { type Service, startService } from '../journeys/service.ts';
+import { launchBrowser, signedIn } from './parts/signed-in.ts';
 import {
   chooseAndSend,
   filmAgain,
@@ -21,27 +21,10 @@ const most = quick ? 1 : 3;
 type Figure = { what: string; value?: number; unit: string; n?: number; why?: string };
 const what = ['fat-actions', 'unmarked-actions', 'film-again-actions'] as const;
 
-const signedIn = async (browser: Browser, { url, demo }: Service) => {
-  const coach = demo.academies[0]?.people.find(({ role }) => role === 'coach');
-  if (coach === undefined) throw new Error('The demo has no coach.');
-  const context = await browser.newContext({
-    ...{ viewport: { width: 1440, height: 1000 }, reducedMotion: 'reduce', locale: 'en-GB' },
-    timezoneId: 'Europe/London',
-  });
-  const page = await context.newPage();
-  await page.goto(`${url}/sign-in`);
-  await page.getByLabel('Email').fill(coach.email);
-  await page.getByLabel('Password').fill(coach.password);
-  await page.getByRole('button', { name: 'Sign in' }).click();
-  await page.waitForURL((it) => !it.pathname.startsWith('/sign-in'));
-  return { context, page };
-};
-
 const answerAll = async (service: Service, executablePath: string): Promise<Figure[]> => {
-  const args = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run'];
-  const browser = await chromium.launch({ executablePath, args });
+  const browser = await launchBrowser(executablePath);
   try {
-    const { context, page } = await signedIn(browser, service);
+    const { context, page } = await signedIn(browser, service, 'coach', { width: 1440, height: 1000 });
     const isFat = ({ leadFault, truth }: Waiting) => leadFault === 'fat' && truth.view === 'face-on';
     const waiting = [
       ...(await waitingSwings(

@@ -1,6 +1,7 @@
 import { measurementNames } from '@ballfirst/swing/measurement-names';
 import type { Coverage } from './coverage.ts';
 import type { TruthFigure } from './figures.ts';
+import type { Summary } from './independent.ts';
 import type { FaultTable } from './ranking.ts';
 import { reasonsFor } from './reasons.ts';
 import type { TruthResults } from './truth-results.ts';
@@ -56,6 +57,30 @@ const alike = (tables: readonly FaultTable[]): string => {
     ),
   );
   return lines.length > 0 ? lines.join('\n') : 'None.';
+};
+
+const independentTable = ({ usual, independent }: TruthResults['summaries']): string => {
+  const line = (words: string, of: (summary: Summary) => number) => [
+    words,
+    ...[usual, independent].map((summary) => percent(of(summary))),
+  ];
+  return table(
+    ['figure, %', 'usual seeds', 'independent seeds'],
+    [
+      ['sound swings', ...[usual, independent].map(({ sound }) => String(sound))],
+      [
+        'readings of swings with a planted cause',
+        ...[usual, independent].map(({ planted }) => String(planted)),
+      ],
+      line('95 % intervals that hold the truth', ({ covered }) => covered),
+      line('planted cause first', ({ first }) => first),
+      line('first for Bayes', ({ oracle }) => oracle),
+      line('ours of Bayes', ({ first, oracle }) => first / oracle),
+      line('planted cause among the first two', ({ firstTwo }) => firstTwo),
+      line('sound swings blamed', ({ falseFirst }) => falseFirst),
+      line('sound swings blamed for fat', ({ falseFirstFat }) => falseFirstFat),
+    ],
+  );
 };
 
 /** docs/truth.md of one full run: what was found, and why it falls short where it does. */
@@ -150,6 +175,13 @@ ${alike(results.ranking)}
 With two causes of one fault planted, one of them stands first in ${percent(results.twoCauses.oneFirst)} % and both stand
 among the first three in ${percent(results.twoCauses.bothInThree)} % of ${results.twoCauses.n} swings. Of sound swings,
 ${results.sound.map(({ view, blamed, n }) => `${percent(blamed / n)} % ${view}`).join(' and ')} are blamed for something.
+
+## Independent seeds
+
+The bench has always drawn the same golfers, and whoever made the method has seen its figures. These are others, which only
+this table reads; Bayes is the one above.
+
+${independentTable(results.summaries)}
 
 ${rows.length} measurements were checked.
 `;

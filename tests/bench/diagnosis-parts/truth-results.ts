@@ -1,6 +1,7 @@
 import type { View } from '@ballfirst/swing/marks';
 import type { Bin } from './calibration.ts';
 import type { Coverage } from './coverage.ts';
+import type { Summary } from './independent.ts';
 import type { FaultTable } from './ranking.ts';
 import type { TwoCauses } from './two-causes.ts';
 
@@ -19,6 +20,8 @@ export type TruthResults = {
   readonly misstated: readonly { readonly clicks: number; readonly covered: number }[];
   readonly calibration: readonly Bin[];
   readonly ranking: readonly FaultTable[];
+  /** The same on the seeds the bench has always used and on others that only this reads. */
+  readonly summaries: { readonly usual: Summary; readonly independent: Summary };
   readonly twoCauses: TwoCauses;
   readonly sound: readonly (Blamed & { readonly view: View })[];
   readonly blamedForFat: Blamed;

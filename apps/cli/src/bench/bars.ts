@@ -46,6 +46,11 @@ export const bars: Readonly<Record<string, Readonly<Record<string, Bar>>>> = {
     'unmarked-actions': { of: 'value', max: 12 },
     'film-again-actions': { of: 'value', max: 5 },
   },
+  pages: {
+    'form-js-kb': { of: 'value', max: 180 },
+    'inbox-lcp-ms': { of: 'value', max: 1_000, n: 5 },
+    'inbox-inp-ms': { of: 'value', max: 100, n: 5 },
+  },
   start: {
     'cold-ms': { of: 'value', max: 10_000 },
     'warm-ms': { of: 'value', max: 4_000 },
