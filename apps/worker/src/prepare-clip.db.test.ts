@@ -4,7 +4,14 @@ import { fileURLToPath } from 'node:url';
 import { Prisma } from '@ballfirst/db/generated/client';
 import { withAcademy } from '@ballfirst/db/with-academy';
 import { blobsOnDisk } from '@ballfirst/edges/blobs-on-disk';
-import { framesKey, originalKey, posterKey, renditionKey, stripKey } from '@ballfirst/services/clips/keys';
+import {
+  framesKey,
+  originalKey,
+  photoKey,
+  posterKey,
+  renditionKey,
+  stripKey,
+} from '@ballfirst/services/clips/keys';
 import { createClip, createSubmission } from '@ballfirst/testing/factories';
 import { type TestDatabase, testDatabase } from '@ballfirst/testing/test-database';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
@@ -35,13 +42,14 @@ describe('a clip and the worker that prepares it', () => {
   });
 
   /** A submission that waits for one clip whose bytes have arrived. */
-  const arrived = async (source: string) => {
+  const arrived = async (source: string, shown: Parameters<typeof createClip>[1] = {}) => {
     const submission = await createSubmission(database.db, { status: 'preparing' });
     const { academyId, studentId } = submission;
     const clip = await createClip(database.db, {
       academyId,
       studentId,
       submissionId: submission.id,
+      ...shown,
       status: 'uploaded',
       percent: 0,
       fence: 0,
@@ -116,6 +124,29 @@ describe('a clip and the worker that prepares it', () => {
     });
     expect(await blobs.size(stripKey({ academyId, clipId }))).toBeGreaterThan(1000);
   }, 300_000);
+
+  it('of the grip becomes a bare photo, and one that is none says so; neither moves the swing', async () => {
+    if (workers.length === 0) start();
+    const shown = { view: 'grip-photo', swingLength: 'none', submissionId: null } as const;
+    const good = await arrived(keptClip.replace('.mp4', '.jpg'), shown);
+    await vi.waitFor(async () => expect((await good.read()).status).toBe('ready'), {
+      timeout: 60_000,
+      interval: 50,
+    });
+    const { academyId, clipId } = good;
+    const { widthPx, heightPx } = await good.read();
+    expect(Math.min(widthPx ?? 0, heightPx ?? 0)).toBeGreaterThan(300);
+    const blobs = blobsOnDisk(env.MEDIA_FOLDER);
+    expect(await blobs.size(photoKey({ academyId, clipId }))).toBeGreaterThan(1000);
+    await vi.waitFor(async () => expect(await blobs.size(originalKey({ academyId, clipId }))).toBeNull());
+    const bad = await arrived(keptClip, shown);
+    await vi.waitFor(async () => expect((await bad.read()).status).toBe('refused'), {
+      timeout: 60_000,
+      interval: 50,
+    });
+    expect((await bad.read()).refusal).toBe('not_photo');
+    expect(await blobs.size(photoKey({ academyId: bad.academyId, clipId: bad.clipId }))).toBeNull();
+  }, 120_000);
 
   it('is refused with words when it is no video, and the student can send another', async () => {
     const { read } = await arrived(fileURLToPath(import.meta.url));

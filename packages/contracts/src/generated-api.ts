@@ -416,6 +416,46 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/clips/{id}/grip-photo": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * A photo of the grip: how far it is, or why it was refused.
+         * @description For: student, coach, manager.
+         */
+        get: operations["readGripPhoto"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/submissions/{id}/grip-photo": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The photo of the grip that was sent with a swing; null where there is none.
+         * @description For: student, coach, manager.
+         */
+        get: operations["readGripPhotoOfSwing"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/inbox": {
         parameters: {
             query?: never;
@@ -1006,10 +1046,30 @@ export interface paths {
         get?: never;
         put?: never;
         /**
-         * Say that the reply was read; only the first time counts.
+         * The reply was opened; only the first time counts.
          * @description For: student.
          */
         post: operations["markReplyRead"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/replies/{id}/said-read": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * The student says to have read the reply; the first time stands.
+         * @description For: student.
+         */
+        post: operations["sayReplyRead"];
         delete?: never;
         options?: never;
         head?: never;
@@ -2266,6 +2326,7 @@ export interface components {
             checkInId: string | null;
             /** @enum {string} */
             swingLength?: "rehearsal" | "hip-high" | "three-quarter" | "full";
+            gripPhotoId?: string | null;
         };
         Observation: {
             key: string;
@@ -2292,7 +2353,7 @@ export interface components {
             title: string;
             status: number;
             /** @enum {string} */
-            code: "bad-request" | "not-signed-in" | "wrong-sign-in" | "choose-academy" | "not-allowed" | "wrong-origin" | "consent-missing" | "not-found" | "link-used-up" | "last-manager" | "already-claimed" | "not-claimed" | "already-answered" | "already-a-member" | "wrong-state" | "same-key-at-work" | "upload-elsewhere" | "changed-meanwhile" | "too-large" | "not-a-video" | "key-used-otherwise" | "tally-over-total" | "tally-empty" | "clip-not-yours" | "clip-missing" | "mark-outside-frame" | "too-much-at-once" | "thread-full" | "standing-not-possible" | "practice-not-possible" | "practice-held" | "upload-busy" | "precondition-missing" | "too-many-tries" | "unexpected" | "busy" | "no-room";
+            code: "bad-request" | "not-signed-in" | "wrong-sign-in" | "choose-academy" | "not-allowed" | "wrong-origin" | "consent-missing" | "not-found" | "link-used-up" | "last-manager" | "already-claimed" | "not-claimed" | "already-answered" | "already-a-member" | "wrong-state" | "same-key-at-work" | "upload-elsewhere" | "changed-meanwhile" | "too-large" | "not-a-video" | "not-a-photo" | "key-used-otherwise" | "tally-over-total" | "tally-empty" | "clip-not-yours" | "clip-missing" | "mark-outside-frame" | "too-much-at-once" | "thread-full" | "standing-not-possible" | "practice-not-possible" | "practice-held" | "upload-busy" | "precondition-missing" | "too-many-tries" | "unexpected" | "busy" | "no-room";
             detail: string;
             requestId: string;
             fields?: {
@@ -2442,6 +2503,13 @@ export interface components {
             correctedAt: string | null;
             moreCauses: string[];
             moreAgreedAt: string | null;
+            teachingClip: {
+                cause: string;
+                title: string;
+                url: string;
+                words: string;
+            } | null;
+            withTalk: boolean;
         };
         ReplyFrame: {
             /** Format: uuid */
@@ -2598,6 +2666,7 @@ export interface components {
             /** Format: date-time */
             sentAt: string;
             readAt: string | null;
+            saidReadAt: string | null;
             sentence: string;
             words: string;
             setUpTicks: ("grip" | "handle" | "hips" | "ball")[];
@@ -2674,6 +2743,12 @@ export interface components {
                     frameTimes: string;
                     strip: string | null;
                 };
+            } | null;
+            teachingClip: {
+                cause: string;
+                title: string;
+                url: string;
+                words: string;
             } | null;
             cautions: string[];
         };
@@ -4262,6 +4337,176 @@ export interface operations {
             };
         };
     };
+    readGripPhoto: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        /** Format: uuid */
+                        id: string;
+                        submissionId: string | null;
+                        /** @enum {string} */
+                        status: "uploading" | "uploaded" | "preparing" | "ready" | "refused" | "expired" | "erased";
+                        refusal: {
+                            code: string;
+                            words: string;
+                        } | null;
+                        picture: {
+                            widthPx: number;
+                            heightPx: number;
+                        } | null;
+                        photo: string | null;
+                        /** Format: date-time */
+                        createdAt: string;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readGripPhotoOfSwing: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        photo: {
+                            /** Format: uuid */
+                            id: string;
+                            submissionId: string | null;
+                            /** @enum {string} */
+                            status: "uploading" | "uploaded" | "preparing" | "ready" | "refused" | "expired" | "erased";
+                            refusal: {
+                                code: string;
+                                words: string;
+                            } | null;
+                            picture: {
+                                widthPx: number;
+                                heightPx: number;
+                            } | null;
+                            photo: string | null;
+                            /** Format: date-time */
+                            createdAt: string;
+                        } | null;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     readInbox: {
         parameters: {
             query?: {
@@ -5701,6 +5946,8 @@ export interface operations {
                     plan: components["schemas"]["Plan"] | null;
                     moreCauses?: string[];
                     moreAgreed?: boolean;
+                    teachingClip?: string | null;
+                    withTalk?: boolean;
                 };
             };
         };
@@ -6880,6 +7127,76 @@ export interface operations {
             };
         };
     };
+    sayReplyRead: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        /** Format: date-time */
+                        saidReadAt: string;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     askBack: {
         parameters: {
             query?: never;
@@ -7786,6 +8103,7 @@ export interface operations {
                             by: string;
                             cause: string | null;
                             read: boolean;
+                            saidReadAt: string | null;
                         } | {
                             /** @constant */
                             kind: "programme";
@@ -8134,6 +8452,7 @@ export interface operations {
                             by: string;
                             cause: string | null;
                             read: boolean;
+                            saidReadAt: string | null;
                         } | {
                             /** @constant */
                             kind: "programme";
@@ -8670,6 +8989,7 @@ export interface operations {
                             causeName: string;
                             title: string;
                             url: string;
+                            words: string;
                             by: string;
                             /** Format: date-time */
                             at: string;
@@ -8720,6 +9040,7 @@ export interface operations {
                 "application/json": {
                     title: string;
                     url: string;
+                    words: string;
                 };
             };
         };
@@ -8736,6 +9057,7 @@ export interface operations {
                             causeName: string;
                             title: string;
                             url: string;
+                            words: string;
                             by: string;
                             /** Format: date-time */
                             at: string;
@@ -8813,6 +9135,7 @@ export interface operations {
                             causeName: string;
                             title: string;
                             url: string;
+                            words: string;
                             by: string;
                             /** Format: date-time */
                             at: string;

@@ -32,6 +32,10 @@ export const problems = {
   ],
   'too-large': [413, 'That is larger than we can take. The limit for a video is 500 MB.'],
   'not-a-video': [415, 'That file is not a video. Choose the video that your phone recorded.'],
+  'not-a-photo': [
+    415,
+    'That file is not a photo. Choose a JPEG, PNG or WebP photo of your hands on the grip.',
+  ],
   'key-used-otherwise': [422, 'This key was used for another request. Send the form again.'],
   'tally-over-total': [
     422,

@@ -9,6 +9,9 @@ export const Club = z.enum(clubs);
 export const Hand = z.enum(hands);
 export const View = z.enum(views);
 export const SwingLength = z.enum(swingLengths);
+/** What a file that is sent shows: a swing from one side, or a still of the hands, which has no length. */
+export const FileView = z.enum([...views, 'grip-photo']);
+export const FileLength = z.enum([...swingLengths, 'none']);
 export const Position = z.enum(positions);
 export const Point = z.enum(points);
 export const Lie = z.enum(['tee', 'mat', 'fairway', 'rough', 'sand', 'slope', 'net']);

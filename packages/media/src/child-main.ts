@@ -5,6 +5,7 @@ import type { ChildJob, ChildResult, ChildWord } from './child-words.ts';
 import { drawStills } from './draw-stills.ts';
 import { lookAgain } from './look-again.ts';
 import { prepareClip } from './prepare.ts';
+import { preparePhoto } from './prepare-photo.ts';
 
 // Entry of the process that opens untrusted video: importing this file runs it. One job, then the end.
 const say = (word: ChildWord): void => {
@@ -25,6 +26,7 @@ lines.once('line', (line) => {
 });
 
 function workOn(job: ChildJob): Promise<ChildResult[ChildJob['kind']]> {
+  if (job.kind === 'photo') return preparePhoto(job);
   // Nobody waits for these: what somebody waits for goes first.
   if (job.kind !== 'prepare') setPriority(constants.priority.PRIORITY_LOW);
   if (job.kind === 'stills') return drawStills(job);

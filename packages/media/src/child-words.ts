@@ -2,6 +2,7 @@ import type { Suggestion } from '@ballfirst/contracts/http/submissions';
 import type { Still } from './draw-stills.ts';
 import type { ClipLimits } from './limits.ts';
 import type { PreparedClip } from './prepare.ts';
+import type { PreparedPhoto } from './prepare-photo.ts';
 
 /** What the parent says to the child: one line of JSON on its standard input, which then stays open. */
 export type ChildJob =
@@ -12,7 +13,8 @@ export type ChildJob =
       readonly limits?: ClipLimits;
     }
   | { readonly kind: 'stills'; readonly stills: readonly Still[]; readonly outFolder: string }
-  | { readonly kind: 'look'; readonly sourcePath: string; readonly outFolder: string };
+  | { readonly kind: 'look'; readonly sourcePath: string; readonly outFolder: string }
+  | { readonly kind: 'photo'; readonly sourcePath: string; readonly outFolder: string };
 
 /** What each kind of job brings. */
 export type ChildResult = {
@@ -20,6 +22,7 @@ export type ChildResult = {
   /** Names of the files made. */
   readonly stills: readonly string[];
   readonly look: Suggestion;
+  readonly photo: PreparedPhoto;
 };
 
 /** What the child says: lines of JSON on its standard output. `failed` is trouble that is not the clip's. */

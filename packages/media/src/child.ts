@@ -44,6 +44,10 @@ export const drawInChild = ({ stills, outFolder, ...run }: JobOf<'stills'> & Chi
 export const lookInChild = ({ sourcePath, outFolder, ...run }: JobOf<'look'> & ChildRun) =>
   inChild({ kind: 'look', sourcePath, outFolder }, run);
 
+/** `preparePhoto` in such a process. @throws as `prepareInChild` */
+export const preparePhotoInChild = ({ sourcePath, outFolder, ...run }: JobOf<'photo'> & ChildRun) =>
+  inChild({ kind: 'photo', sourcePath, outFolder }, run);
+
 async function inChild<K extends ChildJob['kind']>(
   job: Extract<ChildJob, { kind: K }>,
   run: ChildRun,

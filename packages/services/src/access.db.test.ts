@@ -27,6 +27,8 @@ import { keepModelSwing } from './compare/keep-model-swing.ts';
 import { listComparable } from './compare/list-comparable.ts';
 import { recordWithdrawal } from './consent/record-withdrawal.ts';
 import type { Context } from './context.ts';
+import { readGripPhoto } from './grip-photo/read-grip-photo.ts';
+import { readGripPhotoOfSwing } from './grip-photo/read-grip-photo-of-swing.ts';
 import { acknowledgePain } from './inbox/acknowledge-pain.ts';
 import { askToFilmAgain } from './inbox/ask-to-film-again.ts';
 import { claimConcern } from './inbox/claim-concern.ts';
@@ -45,6 +47,7 @@ import { markReplyRead } from './practice/mark-reply-read.ts';
 import { offerProgramme } from './practice/offer-programme.ts';
 import { readProgramme } from './practice/read-programme.ts';
 import { readReply } from './practice/read-reply.ts';
+import { sayReplyRead } from './practice/say-reply-read.ts';
 import { chooseDiagnosis } from './review/choose-diagnosis.ts';
 import { correctReply } from './review/correct-reply.ts';
 import { openReview } from './review/open-review.ts';
@@ -92,6 +95,8 @@ const asked: Record<string, Asks> = {
   readSubmission: (ctx, ids) => readSubmission({ ctx, input: { id: ids.submission } }),
   addClip: (ctx, ids) => addClip({ ctx, input: { id: ids.submission, clipId: ids.clip } }),
   readClip: (ctx, ids) => readClip({ ctx, input: { id: ids.clip } }),
+  readGripPhoto: (ctx, ids) => readGripPhoto({ ctx, input: { id: ids.clip } }),
+  readGripPhotoOfSwing: (ctx, ids) => readGripPhotoOfSwing({ ctx, input: { id: ids.submission } }),
   claimSubmission: (ctx, ids) => claimSubmission({ ctx, input: { id: ids.submission } }),
   releaseSubmission: (ctx, ids) => releaseSubmission({ ctx, input: { id: ids.submission } }),
   acknowledgePain: (ctx, ids) => acknowledgePain({ ctx, input: { id: ids.submission } }),
@@ -150,6 +155,7 @@ const asked: Record<string, Asks> = {
   endStaff: (ctx, ids) => endStaff({ ctx, input: { id: ids.membership } }),
   readReply: (ctx, ids) => readReply({ ctx, input: { id: ids.reply } }),
   markReplyRead: (ctx, ids) => markReplyRead({ ctx, input: { id: ids.reply } }),
+  sayReplyRead: (ctx, ids) => sayReplyRead({ ctx, input: { id: ids.reply } }),
   readProgramme: (ctx, ids) => readProgramme({ ctx, input: { id: ids.programme } }),
   logPractice: (ctx, ids) => logPractice({ ctx, input: { id: ids.programme, ...entry } }),
   readStudent: (ctx, ids) => readStudent({ ctx, input: { id: ids.student } }),

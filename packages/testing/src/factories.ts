@@ -153,7 +153,7 @@ export const createClip = async (
     ...given,
     academyId: submission.academyId,
     studentId: submission.studentId,
-    submissionId: given.submissionId ?? submission.id,
+    submissionId: given.submissionId === undefined ? submission.id : given.submissionId,
   };
   return withAcademy(db, submission.academyId, (tx) => tx.clip.create({ data }));
 };

@@ -151,7 +151,7 @@ const bodies = (): Record<string, unknown> => ({
   saveCoachNote: { words: 'Stiff back.' },
   noteLesson: { localDate: '2026-03-09', words: 'Grip.' },
   noteLineTest: { startsMm: [-40, 0, 10] },
-  keepTeachingClip: { title: 'The hips', url: 'https://films.example/hips' },
+  keepTeachingClip: { title: 'The hips', url: 'https://films.example/hips', words: 'How they turn.' },
   joinAcademy: {
     ...{ name: 'Ann', email: 'ann@example.test', password: 'brush the grass', hand: 'right' },
     ...{ ageGroup: 'adult', zone: 'UTC', guardian: null },

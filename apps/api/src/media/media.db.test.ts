@@ -1,7 +1,7 @@
 import { randomBytes } from 'node:crypto';
 import type { Clip, Membership } from '@ballfirst/db/generated/client';
 import { withAcademy } from '@ballfirst/db/with-academy';
-import { posterKey, renditionKey } from '@ballfirst/services/clips/keys';
+import { photoKey, posterKey, renditionKey } from '@ballfirst/services/clips/keys';
 import { stillKey } from '@ballfirst/services/stills/still-key';
 import { createAcademy, createClip, createMembership, createStudent } from '@ballfirst/testing/factories';
 import { createProgramme, createReply } from '@ballfirst/testing/practice-factories';
@@ -110,6 +110,32 @@ it.each(['original', '../../x', '%2e%2e%2foriginal', 'frames.json', 'rendition.m
     expect((await get({}, `/media/clips/${clip.id}/${file}`)).statusCode).toBe(404);
   },
 );
+
+it('gives a photo of the grip to its student and the staff of the academy, and to nobody else', async () => {
+  const { academyId, studentId } = clip;
+  const photo = await createClip(database.db, {
+    academyId,
+    studentId,
+    view: 'grip-photo',
+    swingLength: 'none',
+  });
+  await door.resources.blobs.put(photoKey({ academyId, clipId: photo.id }), Buffer.from('hands'));
+  const at = `/media/clips/${photo.id}/photo.jpg`;
+  const answer = await get({}, at);
+  expect([answer.statusCode, answer.headers['content-type'], answer.body]).toEqual([
+    ...[200, 'image/jpeg', 'hands'],
+  ]);
+  const fellow = await createMembership(database.db, { academyId, role: 'student' });
+  await createStudent(database.db, { academyId, membershipId: fellow.id });
+  const coach = await createMembership(database.db, { academyId });
+  const stranger = await createMembership(database.db, { role: 'coach' });
+  const statusFor = async (of: string) => (await get({ cookie: of }, at)).statusCode;
+  expect(await statusFor('')).toBe(401);
+  expect(await statusFor(await cookieOf(door, coach))).toBe(200);
+  expect(await statusFor(await cookieOf(door, stranger))).toBe(404);
+  expect(await statusFor(await cookieOf(door, fellow))).toBe(404);
+  expect((await get({}, at.replace('photo.jpg', 'original'))).statusCode).toBe(404);
+});
 
 describe('the picture of a reply’s frame', () => {
   const drawn = async () => {

@@ -9,6 +9,7 @@ import { markReplyRead } from '@ballfirst/services/practice/mark-reply-read';
 import { readHome } from '@ballfirst/services/practice/read-home';
 import { readProgramme } from '@ballfirst/services/practice/read-programme';
 import { readReply } from '@ballfirst/services/practice/read-reply';
+import { sayReplyRead } from '@ballfirst/services/practice/say-reply-read';
 import { readMeans } from '@ballfirst/services/students/read-means';
 import { saveMeans } from '@ballfirst/services/students/save-means';
 import { readThenAndNow } from '@ballfirst/services/then-and-now/read-then-and-now';
@@ -18,6 +19,7 @@ export const practiceRoutes = (at: Mounting): void => {
   mount(at, 'readHome', readHome);
   mount(at, 'readReply', readReply);
   mount(at, 'markReplyRead', markReplyRead);
+  mount(at, 'sayReplyRead', sayReplyRead);
   mount(at, 'readProgramme', readProgramme);
   mount(at, 'logPractice', logPractice);
   mount(at, 'askBack', askBack);

@@ -1,3 +1,5 @@
+import { readGripPhoto } from '@ballfirst/services/grip-photo/read-grip-photo';
+import { readGripPhotoOfSwing } from '@ballfirst/services/grip-photo/read-grip-photo-of-swing';
 import { addClip } from '@ballfirst/services/submissions/add-clip';
 import { correctSubmission } from '@ballfirst/services/submissions/correct-submission';
 import { listSubmissions } from '@ballfirst/services/submissions/list-submissions';
@@ -13,4 +15,6 @@ export const submissionsRoutes = (at: Mounting): void => {
   mount(at, 'correctSubmission', correctSubmission, (it) => it.version);
   mount(at, 'addClip', addClip);
   mount(at, 'readClip', readClip);
+  mount(at, 'readGripPhoto', readGripPhoto);
+  mount(at, 'readGripPhotoOfSwing', readGripPhotoOfSwing);
 };

@@ -5,19 +5,21 @@ import type { FastifyRequest } from 'fastify';
 import { z } from 'zod';
 import { metadataIn } from './upload-metadata.ts';
 
-const Told = z.object({
+const file = {
   filename: z.string().trim().min(1, 'The file has no name.').max(200),
-  view: View,
-  swingLength: SwingLength,
-  /** What the phone thinks it is: the true kind is found when the clip is prepared. */
+  /** What the phone thinks it is: the true kind is found when the file is prepared. */
   filetype: z.string().max(100).optional(),
-});
+};
+const Told = z.discriminatedUnion('view', [
+  z.object({ ...file, view: View, swingLength: SwingLength }),
+  z.object({ ...file, view: z.literal('grip-photo'), swingLength: z.literal('none').default('none') }),
+]);
 
-/** Phones name some videos by no kind at all; what is named otherwise need not be sent first to be refused. */
-const mayBeVideo = (kind = ''): boolean =>
-  kind === '' || kind.startsWith('video/') || kind === 'application/octet-stream';
+/** Phones name some files by no kind at all; what is named otherwise need not be sent first to be refused. */
+const mayBe = (wanted: 'video' | 'image', kind = ''): boolean =>
+  kind === '' || kind.startsWith(`${wanted}/`) || kind === 'application/octet-stream';
 
-/** What a POST to /uploads says of its file. @throws ProblemError bad-request, too-large, not-a-video */
+/** What a POST to /uploads says of its file. @throws ProblemError bad-request, too-large, not-a-video, not-a-photo */
 export const newUploadOf = (request: FastifyRequest): NewClip => {
   const length = request.headers['upload-length'];
   if (typeof length !== 'string' || !/^\d{1,15}$/.test(length)) {
@@ -28,13 +30,11 @@ export const newUploadOf = (request: FastifyRequest): NewClip => {
   const told = Told.safeParse(metadataIn(request.headers['upload-metadata']));
   if (!told.success) {
     const fields = told.error.issues.map((it) => ({ path: it.path.join('.'), message: it.message }));
-    throw new ProblemError(
-      'bad-request',
-      'Say what the video shows: filename, view and swingLength.',
-      fields,
-    );
+    throw new ProblemError('bad-request', 'Say what the file shows: filename, view and swingLength.', fields);
   }
-  const { filename, view, swingLength, filetype } = told.data;
-  if (!mayBeVideo(filetype)) throw new ProblemError('not-a-video');
-  return { fileName: filename, view, swingLength, lengthBytes };
+  const { filename, filetype, ...shown } = told.data;
+  if (shown.view === 'grip-photo') {
+    if (!mayBe('image', filetype)) throw new ProblemError('not-a-photo');
+  } else if (!mayBe('video', filetype)) throw new ProblemError('not-a-video');
+  return { fileName: filename, ...shown, lengthBytes };
 };

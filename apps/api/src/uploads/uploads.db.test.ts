@@ -202,6 +202,21 @@ it('refuses what is too large, empty, unnamed or of another kind, in words', asy
   expect([listed.status, await listed.json()]).toMatchObject([415, { code: 'not-a-video' }]);
 });
 
+it('takes a photo of the grip, up to its own bound and of its own kind', async () => {
+  const told = (type: string) =>
+    `filename ${base64('hands.jpg')},view ${base64('grip-photo')},filetype ${base64(type)}`;
+  const photo = { 'upload-metadata': told('image/jpeg') };
+  const at = (await create(4, photo)).headers.get('location') ?? '';
+  expect((await patch(at, 0, Buffer.from('abcd'))).status).toBe(204);
+  expect(await statusOf(at)).toBe('uploaded');
+  const large = await create(20 * 1024 * 1024 + 1, photo);
+  expect([large.status, await large.json()]).toMatchObject([413, { code: 'too-large' }]);
+  const film = await create(4, { 'upload-metadata': told('video/mp4') });
+  expect([film.status, await film.json()]).toMatchObject([415, { code: 'not-a-photo' }]);
+  const still = `${metadata},filetype ${base64('image/jpeg')}`;
+  expect((await create(4, { 'upload-metadata': still })).status).toBe(415);
+});
+
 it('is nobody else’s: another student gets 404, a coach 403, a stranger 401', async () => {
   const at = await started(4);
   const other = await studentCookie();

@@ -1,6 +1,7 @@
 import { causes } from '@ballfirst/library/causes';
 import Link from 'next/link';
 import type { ReactNode } from 'react';
+import { When } from '../times/when.tsx';
 import { localDayInWords } from '../weeks/local-day.ts';
 import { aboutWords } from '../words/about.ts';
 import { lineTestWords, placeInWords } from '../words/line-test.ts';
@@ -24,6 +25,19 @@ const rungName = (rung: string): string => (rungNames[rung] ?? spelt(rung)).toLo
 
 const pain = (told: 'none' | 'new' | 'worse'): ReactNode =>
   told === 'none' ? null : <strong className={styles.pain}> {painNames[told]}.</strong>;
+/** Opened or not, and when the student said to have read it. */
+const readOf = ({ read, saidReadAt }: Extract<Item, { kind: 'reply' }>): ReactNode =>
+  saidReadAt === null ? (
+    read ? (
+      aboutWords.opened
+    ) : (
+      aboutWords.unopened
+    )
+  ) : (
+    <>
+      {aboutWords.saidRead} <When at={saidReadAt} />
+    </>
+  );
 const said = (words: string): ReactNode => (words === '' ? null : <span className="soft"> “{words}”</span>);
 
 /** One thing that happened, in a line. */
@@ -46,7 +60,7 @@ export const lineOf = (item: Item, units: 'metric' | 'imperial'): ReactNode => {
           <Link href={`/replies/${item.id}`}>
             {item.cause === null ? aboutWords.noCause : causeName(item.cause)}
           </Link>
-          , {aboutWords.noteBy(item.by)} {item.read ? aboutWords.read : aboutWords.unread}
+          , {aboutWords.noteBy(item.by)} {readOf(item)}
         </>
       );
     case 'programme':

@@ -1,13 +1,13 @@
 import { Upload } from 'tus-js-client';
 import { firstChunkBytes, nextChunkBytes } from './chunk-size.ts';
 import { tusTrouble } from './tus-trouble.ts';
-import { type ClipFacts, clipIdOf, leftMs, type UploadState } from './upload-state.ts';
+import { clipIdOf, leftMs, type UploadFacts, type UploadState } from './upload-state.ts';
 
 const retryDelays = [0, 1000, 3000, 5000, 10_000, 20_000, 30_000];
 /** Without an answer the upload is tried again after so long, or as soon as the phone says it has signal. */
 const againMs = 20_000;
 
-type Job = { owner: string; file: File; facts: ClipFacts; tell: (state: UploadState) => void };
+type Job = { owner: string; file: File; facts: UploadFacts; tell: (state: UploadState) => void };
 
 export type RunningUpload = {
   /** Stops here; it can be gone on with later. */

@@ -5,8 +5,10 @@ import { shellWords } from '../words/shell.ts';
 import { bytesInWords, lengthInWords } from '../words/times.ts';
 import type { UploadState } from './upload-state.ts';
 
+type Props = { state: UploadState; onAgain: () => void; label?: string };
+
 /** How far the video is: bytes and minutes, or what to do. */
-export function UploadLine({ state, onAgain }: { state: UploadState; onAgain: () => void }) {
+export function UploadLine({ state, onAgain, label = sendWords.upload }: Props) {
   const path = usePathname();
   if (state.kind === 'none') return null;
   if (state.kind === 'done') {
@@ -44,7 +46,7 @@ export function UploadLine({ state, onAgain }: { state: UploadState; onAgain: ()
           {state.leftMs !== null && `, ${sendWords.uploadLeft(lengthInWords(state.leftMs))}`}
         </span>
       </p>
-      <progress aria-label={sendWords.upload} max={state.totalBytes} value={state.sentBytes} />
+      <progress aria-label={label} max={state.totalBytes} value={state.sentBytes} />
       <p className="hint">{state.kind === 'waiting' ? sendWords.uploadWaiting : sendWords.locked}</p>
     </div>
   );

@@ -4,6 +4,9 @@ type Clip = Reply<'readClip'>;
 
 /** What travels with the bytes. */
 export type ClipFacts = { readonly view: Clip['view']; readonly swingLength: Clip['swingLength'] };
+/** A photo of the grip goes the same way. */
+export type PhotoFacts = { readonly view: 'grip-photo'; readonly swingLength: 'none' };
+export type UploadFacts = ClipFacts | PhotoFacts;
 
 /** Where an upload is. `clipId` is known from the first answer of the door on. */
 export type UploadState =

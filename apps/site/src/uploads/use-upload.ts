@@ -2,20 +2,20 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { keptFile } from './kept-file.ts';
 import { type RunningUpload, startUpload } from './start-upload.ts';
-import type { ClipFacts, UploadState } from './upload-state.ts';
+import type { UploadFacts, UploadState } from './upload-state.ts';
 
 /** A file chosen again is another object; it is the same video when these agree. */
 const sameFile = (one: File | null, other: File): boolean =>
   one?.name === other.name && one.size === other.size && one.lastModified === other.lastModified;
 
-/** One video on its way up, from whatever was kept of it. `owner` keeps the videos of two accounts apart. */
+/** One video or photo on its way up, from whatever was kept of it. `owner` keeps those of two accounts apart. */
 export const useUpload = (owner: string) => {
   const [state, setState] = useState<UploadState>({ kind: 'none' });
-  const running = useRef<(RunningUpload & { facts: ClipFacts }) | null>(null);
+  const running = useRef<(RunningUpload & { facts: UploadFacts }) | null>(null);
   const file = useRef<File | null>(null);
 
   const begin = useCallback(
-    (chosen: File, facts: ClipFacts) => {
+    (chosen: File, facts: UploadFacts) => {
       const same =
         sameFile(file.current, chosen) &&
         running.current?.facts.view === facts.view &&
@@ -38,7 +38,7 @@ export const useUpload = (owner: string) => {
   );
 
   const choose = useCallback(
-    (chosen: File, facts: ClipFacts) => {
+    (chosen: File, facts: UploadFacts) => {
       void keptFile.keep(owner, chosen);
       begin(chosen, facts);
     },
@@ -47,7 +47,7 @@ export const useUpload = (owner: string) => {
 
   /** Goes on after a reload: with the kept file, or by asking for the same one. */
   const resume = useCallback(
-    async (known: { fileName: string; clipId: string | null; done: boolean }, facts: ClipFacts) => {
+    async (known: { fileName: string; clipId: string | null; done: boolean }, facts: UploadFacts) => {
       const { fileName, clipId } = known;
       if (known.done && clipId !== null) return setState({ kind: 'done', fileName, clipId });
       const kept = file.current ?? (await keptFile.find(owner));
@@ -59,7 +59,7 @@ export const useUpload = (owner: string) => {
 
   /** The same file again, also with other facts; a file that is no longer at hand is asked for. */
   const restart = useCallback(
-    async (fileName: string, facts: ClipFacts) => {
+    async (fileName: string, facts: UploadFacts) => {
       const kept = file.current ?? (await keptFile.find(owner));
       if (kept !== null && kept.name === fileName) begin(kept, facts);
       else setState({ kind: 'asks-same', fileName, clipId: null });

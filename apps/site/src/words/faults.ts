@@ -39,6 +39,8 @@ export const faultsWords = {
   clipTitle: 'What it is called',
   clipUrl: 'Web address',
   clipUrlHint: 'It begins with https:// and must be yours to show.',
+  clipWords: 'What it shows and says',
+  clipWordsHint: 'A sentence or two for those who cannot see or hear it. Say whether it has captions.',
   keep: 'Keep this film',
   keeping: 'Keeping …',
   kept: 'Kept.',

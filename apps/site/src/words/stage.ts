@@ -60,6 +60,10 @@ export const stageWords = {
       ],
     },
     {
+      title: 'Reply',
+      keys: [['c', 'the film about the cause goes with it, or not']],
+    },
+    {
       title: 'Put right',
       keys: [
         ['e', 'view, hand, club, swing length'],

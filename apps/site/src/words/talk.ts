@@ -12,6 +12,7 @@ export const talkWords = {
   notKept: 'It is not kept yet.',
   tryAgain: 'Try again',
   kept: (time: string) => `A talk-through of ${time} goes with the reply.`,
+  leftOut: (time: string) => `A talk-through of ${time} is recorded; you left it out of the reply.`,
   otherClip: 'It was spoken to the other clip.',
   drop: 'Take it away',
   denied: 'The microphone is not allowed for this page. Allow it in the browser, or write the reply.',

@@ -1,18 +1,30 @@
 import { rename, rm } from 'node:fs/promises';
 import path from 'node:path';
-import { PreparingCrashed, prepareInChild } from '@ballfirst/media/child';
+import { PreparingCrashed, prepareInChild, preparePhotoInChild } from '@ballfirst/media/child';
 import type { PreparedClip } from '@ballfirst/media/prepare';
+import type { PreparedPhoto } from '@ballfirst/media/prepare-photo';
 import { beginPreparing } from '@ballfirst/services/clips/begin-preparing';
 import { eraseClip } from '@ballfirst/services/clips/erase-clip';
 import { finishPreparing, type Outcome } from '@ballfirst/services/clips/finish-preparing';
-import { framesKey, originalKey, posterKey, renditionKey, stripKey } from '@ballfirst/services/clips/keys';
+import {
+  framesKey,
+  originalKey,
+  photoKey,
+  posterKey,
+  renditionKey,
+  stripKey,
+} from '@ballfirst/services/clips/keys';
 import { reportPercent } from '@ballfirst/services/clips/report-percent';
 import type { Context } from '@ballfirst/services/context';
+import { gripView } from '@ballfirst/services/grip-photo/grip-photo-of';
 import { eventJob } from '../event-job.ts';
 import { mediaChildEntry } from '../media-child-entry.ts';
 
 /** A clip whose process died this often is refused: whatever it is, it is no video we can open. */
 const crashesAtMost = 3;
+
+/** A photo is open and shut within a second; whatever takes so long is none. */
+const photoMs = 60_000;
 
 /** Long work in three steps: start (a transaction, a fencing number), work (none), finish (an old number is refused). */
 export const prepareClip = eventJob({
@@ -28,9 +40,10 @@ export const prepareClip = eventJob({
     const source = await resources.blobs.fetch(originalKey(of));
     const outFolder = path.join(path.dirname(source), `work-${begun.fence}`);
     try {
-      const outcome = await work(ctx, { clipId, fence: begun.fence, source, outFolder, signal });
+      const isPhoto = begun.view === gripView;
+      const outcome = await work(ctx, { clipId, fence: begun.fence, source, outFolder, signal, isPhoto });
       if (outcome === null) return;
-      if (outcome.kind === 'ready') await keep(ctx, of, outFolder);
+      if (outcome.kind !== 'refused') await keep(ctx, outFolder, isPhoto ? photoFiles(of) : clipFiles(of));
       const { done } = await finishPreparing({ ctx, input: { clipId, fence: begun.fence, outcome } });
       // Consent may have been withdrawn while this was at work: then nothing that it made may stay.
       if (!done) await eraseClip({ ctx, input: { clipId } });
@@ -42,7 +55,14 @@ export const prepareClip = eventJob({
   },
 });
 
-type Work = { clipId: string; fence: number; source: string; outFolder: string; signal: AbortSignal };
+type Work = {
+  clipId: string;
+  fence: number;
+  source: string;
+  outFolder: string;
+  signal: AbortSignal;
+  isPhoto: boolean;
+};
 
 /** @returns null when somebody began again meanwhile */
 const work = async (ctx: Context, it: Work): Promise<Outcome | null> => {
@@ -57,18 +77,18 @@ const work = async (ctx: Context, it: Work): Promise<Outcome | null> => {
     );
   };
   try {
-    const prepared = await prepareInChild({
+    const request = {
       ...mediaChildEntry(),
       sourcePath: it.source,
       outFolder: it.outFolder,
-      onProgress,
       signal: AbortSignal.any([it.signal, overtaken.signal]),
-    });
-    return outcomeOf(prepared);
+    };
+    if (it.isPhoto) return outcomeOfPhoto(await preparePhotoInChild({ ...request, timeoutMs: photoMs }));
+    return outcomeOf(await prepareInChild({ ...request, onProgress }));
   } catch (error) {
     if (overtaken.signal.aborted) return null;
     if (error instanceof PreparingCrashed && it.fence >= crashesAtMost) {
-      return { kind: 'refused', refusal: 'not_video' };
+      return { kind: 'refused', refusal: it.isPhoto ? 'photo_broken' : 'not_video' };
     }
     throw error;
   }
@@ -88,19 +108,25 @@ const outcomeOf = (prepared: PreparedClip): Outcome =>
       }
     : { kind: 'refused', refusal: prepared.code };
 
+const outcomeOfPhoto = (prepared: PreparedPhoto): Outcome => {
+  if (!prepared.ok) return { kind: 'refused', refusal: prepared.code };
+  const { widthPx, heightPx, sha256 } = prepared;
+  return { kind: 'photo', widthPx, heightPx, sha256 };
+};
+
+type Of = { academyId: string; clipId: string };
+type Files = readonly (readonly [name: string, key: string])[];
+const clipFiles = (of: Of): Files => [
+  ['frames.json', framesKey(of)],
+  ['poster.jpg', posterKey(of)],
+  ['strip.jpg', stripKey(of)],
+  ['rendition.mp4', renditionKey(of)],
+];
+const photoFiles = (of: Of): Files => [['photo.jpg', photoKey(of)]];
+
 /** Puts the files under their keys. Two overlapping runs make the same files from the same source. */
-const keep = async (
-  ctx: Context,
-  of: { academyId: string; clipId: string },
-  outFolder: string,
-): Promise<void> => {
+const keep = async (ctx: Context, outFolder: string, files: Files): Promise<void> => {
   const { blobs } = ctx.resources;
-  const files = [
-    ['frames.json', framesKey(of)],
-    ['poster.jpg', posterKey(of)],
-    ['strip.jpg', stripKey(of)],
-    ['rendition.mp4', renditionKey(of)],
-  ] as const;
   for (const [name, key] of files) await rename(path.join(outFolder, name), blobs.localPath(key));
   // The row will say that they are there: they must outlast a loss of power before it does.
   for (const [, key] of files) {

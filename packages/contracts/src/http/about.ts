@@ -45,7 +45,9 @@ export const TimelineItem = z.discriminatedUnion('kind', [
     submissionId: Id,
     by: z.string(),
     cause: z.string().nullable(),
+    /** Whether it was opened, and when the student said to have read it. */
     read: z.boolean(),
+    saidReadAt: Instant.nullable(),
   }),
   z.object({ kind: z.literal('programme'), id: Id, at: Instant, cause: z.string(), drill: z.string() }),
   z.object({

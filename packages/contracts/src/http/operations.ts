@@ -4,6 +4,7 @@ import * as asking from './asking.ts';
 import * as coaches from './coaches.ts';
 import * as compare from './compare.ts';
 import * as consent from './consent.ts';
+import * as gripPhoto from './grip-photo.ts';
 import * as identity from './identity.ts';
 import * as inbox from './inbox.ts';
 import * as lineTests from './line-tests.ts';
@@ -26,6 +27,7 @@ const { signIn, signOut, readMe, chooseAcademy, readAcademy, joinAcademy } = ide
 const { readGuardian, askGuardian, readConsent, giveConsent, withdrawConsent, recordWithdrawal } = consent;
 const { readMeans, saveMeans } = means;
 const { sendSubmission, listSubmissions, readSubmission, correctSubmission, addClip, readClip } = submissions;
+const { readGripPhoto, readGripPhotoOfSwing } = gripPhoto;
 const { claimSubmission, releaseSubmission, handOverSubmission, acknowledgePain, askToFilmAgain } =
   submissions;
 const { readInbox, readInboxLoad, listCoaches, claimNext } = inbox;
@@ -45,7 +47,7 @@ const {
   undoReply,
   correctReply,
 } = review;
-const { readHome, readReply, markReplyRead, readProgramme, logPractice } = practice;
+const { readHome, readReply, markReplyRead, sayReplyRead, readProgramme, logPractice } = practice;
 const { listStudents, readStudent, changeStanding, extendTrial, readTrials, listMail, listDrills } = students;
 const { askBack, answerBack, readOwnTrial, askToJoin } = asking;
 const { offerProgramme } = programmeOffer;
@@ -86,6 +88,8 @@ export const operations = {
   correctSubmission,
   addClip,
   readClip,
+  readGripPhoto,
+  readGripPhotoOfSwing,
   readInbox,
   readInboxLoad,
   listCoaches,
@@ -120,6 +124,7 @@ export const operations = {
   readHome,
   readReply,
   markReplyRead,
+  sayReplyRead,
   askBack,
   answerBack,
   readOwnTrial,

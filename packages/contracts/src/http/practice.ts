@@ -13,6 +13,7 @@ import {
 } from '../words.ts';
 import { idParam, Submission } from './submissions.ts';
 import { HeardTalk } from './talk-through.ts';
+import { ReplyFilm } from './teaching.ts';
 
 const Sentence = z.string();
 export const StationObject = z.object({
@@ -116,7 +117,10 @@ export const StudentReply = z.object({
   submissionId: Id,
   coach: z.string(),
   sentAt: Instant,
+  /** When it was opened first. */
   readAt: Instant.nullable(),
+  /** When the student said to have read it. */
+  saidReadAt: Instant.nullable(),
   sentence: z.string(),
   words: z.string(),
   setUpTicks: z.array(SetUpTick),
@@ -147,6 +151,8 @@ export const StudentReply = z.object({
   thread: z.array(ThreadLine),
   /** The coach's voice, replayed on the student's own clip; null: none was recorded. */
   talkThrough: HeardTalk.nullable(),
+  /** The academy's film about the cause, at its web address; null: none goes with it. */
+  teachingClip: ReplyFilm.nullable(),
   cautions: z.array(z.string()).min(1),
 });
 /** Whether the drill works: the sentence first, then the balls, then what it rests on. */
@@ -224,9 +230,20 @@ export const markReplyRead = operation({
   tag: 'practice',
   who: ['student'],
   status: 204,
-  summary: 'Say that the reply was read; only the first time counts.',
+  summary: 'The reply was opened; only the first time counts.',
   params: idParam,
   reply: z.null(),
+});
+export const sayReplyRead = operation({
+  id: 'sayReplyRead',
+  method: 'POST',
+  path: '/api/replies/{id}/said-read',
+  tag: 'practice',
+  who: ['student'],
+  status: 200,
+  summary: 'The student says to have read the reply; the first time stands.',
+  params: idParam,
+  reply: z.object({ saidReadAt: Instant }),
 });
 export const readProgramme = operation({
   id: 'readProgramme',

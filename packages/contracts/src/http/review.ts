@@ -16,6 +16,7 @@ import {
   View,
 } from '../words.ts';
 import { idParam, Mark, Observation, Submission } from './submissions.ts';
+import { ReplyFilm } from './teaching.ts';
 
 const Fault = z.enum(faults);
 
@@ -108,6 +109,10 @@ export const ReplyDraft = z.object({
   /** Movements beyond the one cause, and when the coach said that more than one is meant. */
   moreCauses: z.array(z.string()),
   moreAgreedAt: Instant.nullable(),
+  /** The academy's film about the cause that goes with it. */
+  teachingClip: ReplyFilm.nullable(),
+  /** Whether a recorded talk-through goes with it. */
+  withTalk: z.boolean(),
 });
 /** Everything the review screen needs, one request. */
 export const Review = z.object({
@@ -256,6 +261,10 @@ export const saveReply = operation({
     moreCauses: z.array(z.string().max(60)).max(2).exactOptional(),
     /** The coach was asked whether more than one movement and three ticks are meant, and said yes. */
     moreAgreed: z.boolean().exactOptional(),
+    /** The cause whose film goes with it: one that the reply names. Left out: none. */
+    teachingClip: z.string().max(60).nullable().exactOptional(),
+    /** Left out: a recorded talk-through goes with it. */
+    withTalk: z.boolean().exactOptional(),
   }),
   reply: ReplyDraft,
   guarded: true,

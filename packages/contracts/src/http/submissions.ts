@@ -140,6 +140,8 @@ export const NewSubmission = z.object({
   checkInId: Id.nullable(),
   /** How long the swing on these clips is; left out, what was said with each upload stays. */
   swingLength: SwingLength.exactOptional(),
+  /** A photo of the grip, uploaded or still on its way; left out: none. */
+  gripPhotoId: Id.nullable().exactOptional(),
 });
 
 /** What can be put right after sending; what is left out stays as it is. Pain is never taken back here. */

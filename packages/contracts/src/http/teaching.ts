@@ -66,9 +66,13 @@ export const TeachingClip = z.object({
   causeName: z.string(),
   title: z.string(),
   url: z.string(),
+  /** What it shows and says, for those who cannot see or hear it; empty for one kept before this was asked. */
+  words: z.string(),
   by: z.string(),
   at: Instant,
 });
+/** As it goes with a reply: kept as it was then, whatever the academy keeps later. */
+export const ReplyFilm = TeachingClip.pick({ cause: true, title: true, url: true, words: true });
 const TeachingClips = z.object({ items: z.array(TeachingClip) });
 const causeParam = z.object({
   cause: z
@@ -103,6 +107,11 @@ export const keepTeachingClip = operation({
       .trim()
       .max(500)
       .refine(webAddress, 'Give a web address that begins with https:// and names a site.'),
+    words: z
+      .string()
+      .trim()
+      .min(1, 'Say in a sentence or two what it shows, for those who cannot see or hear it.')
+      .max(600),
   }),
   reply: TeachingClips,
 });

@@ -36,6 +36,18 @@ export const besideLines: readonly BesideLine[] = [
 
 /** Films of the main academy, one a cause. */
 export const teachingLines = [
-  { cause: 'hang-back', title: 'Over to the front foot, in four minutes', path: 'front-foot' },
-  { cause: 'thrown-early', title: 'The towel and the late hands', path: 'late-hands' },
+  {
+    cause: 'hang-back',
+    title: 'Over to the front foot, in four minutes',
+    path: 'front-foot',
+    words:
+      'Tamsin stands over a stick that lies across the line and lets the hips pass it before the hands do: first without a ball, then from a tee. With captions.',
+  },
+  {
+    cause: 'thrown-early',
+    title: 'The towel and the late hands',
+    path: 'late-hands',
+    words:
+      'A folded towel lies a grip behind the ball. The club misses it only when the hands lead; Tamsin shows both, slowly, from the side. With captions.',
+  },
 ] as const;

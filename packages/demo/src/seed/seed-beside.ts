@@ -20,9 +20,10 @@ type Given = {
 /** Tells what was written down beside the lessons, by the verbs: wishes, notes, lessons in person, line tests, films. */
 export const seedBeside = async (given: Given): Promise<void> => {
   const { resources, members, now } = given;
-  for (const { cause, title, path } of teachingLines) {
+  for (const { cause, title, path, words } of teachingLines) {
     const ctx = contextOf(resources, members.coach('tamsin'), hoursBefore(now, 200));
-    await keepTeachingClip({ ctx, input: { cause, title, url: `https://films.quillmere.example/${path}` } });
+    const url = `https://films.quillmere.example/${path}`;
+    await keepTeachingClip({ ctx, input: { cause, title, url, words } });
   }
   for (const line of besideLines) await seedLine(given, line);
 };

@@ -59,6 +59,7 @@ export const timelineOf = async (
             {
               ...{ kind: 'reply' as const, id: reply.id, at: reply.sentAt.toISOString(), submissionId },
               ...{ by: reply.author.name, cause: reply.cause, read: reply.readAt !== null },
+              saidReadAt: reply.saidReadAt?.toISOString() ?? null,
             },
           ],
     ),

@@ -3,9 +3,8 @@ import { audit } from '../audit.ts';
 import { requireReader, requireStudent } from '../authorise.ts';
 import type { Context } from '../context.ts';
 import { inTransaction } from '../in-transaction.ts';
-import type { Reply } from '../operation-types.ts';
 import { emit } from '../outbox.ts';
-import { clipOf } from './clip-of.ts';
+import { type Arrival, arrivalOf } from './arrival-of.ts';
 import { lockClip } from './lock-clip.ts';
 
 /**
@@ -18,13 +17,13 @@ export const finishClip = async ({
 }: {
   ctx: Context;
   input: { clipId: string };
-}): Promise<Reply<'readClip'>> => {
+}): Promise<Arrival> => {
   if (ctx.actor.kind === 'person') requireStudent(ctx);
   return inTransaction(ctx, async (tx) => {
     const row = await lockClip(tx, ctx, input.clipId);
     requireReader(ctx, row.studentId);
     if (row.status === 'expired' || row.status === 'erased') throw new ProblemError('clip-not-yours');
-    if (row.status !== 'uploading') return clipOf(row);
+    if (row.status !== 'uploading') return arrivalOf(row);
     const { academyId } = ctx;
     const finished = await tx.clip.update({
       where: { academyId_id: { academyId, id: row.id } },
@@ -32,6 +31,6 @@ export const finishClip = async ({
     });
     await audit(tx, ctx, { action: 'finish-clip', subject: `clip:${row.id}` });
     await emit(tx, ctx, 'clip.uploaded', { clipId: row.id });
-    return clipOf(finished);
+    return arrivalOf(finished);
   });
 };

@@ -19,10 +19,24 @@ export type Outcome =
       readonly sha256: string;
       readonly suggestion: Suggestion | null;
     }
+  | {
+      /** A photo has no frames, no time and nothing to look for. */
+      readonly kind: 'photo';
+      readonly widthPx: number;
+      readonly heightPx: number;
+      readonly sha256: string;
+    }
   | { readonly kind: 'refused'; readonly refusal: string };
+
+/** Looked at: there is nothing to say. */
+const nothingSuggested: Suggestion = { impact: null, window: null, strip: [] };
 
 const foundBy = (outcome: Outcome): Prisma.ClipUpdateInput => {
   if (outcome.kind === 'refused') return { status: outcome.kind, refusal: outcome.refusal };
+  if (outcome.kind === 'photo') {
+    const { kind: _, ...picture } = outcome;
+    return { status: 'ready', percent: 100, ...picture, suggestion: nothingSuggested };
+  }
   const { kind, suggestion, ...picture } = outcome;
   return { status: kind, percent: 100, ...picture, suggestion: suggestion ?? Prisma.DbNull };
 };

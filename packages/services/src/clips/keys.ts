@@ -12,9 +12,12 @@ export const framesKey = (of: Of): string => `${folder(of)}/frames.json`;
 /** Small pictures of the swing side by side. */
 export const stripKey = (of: Of): string => `${folder(of)}/strip.jpg`;
 
-/** Everything that may lie there of a clip. */
+/** What was made of a photo of the grip. */
+export const photoKey = (of: Of): string => `${folder(of)}/photo.jpg`;
+
+/** Everything that may lie there of a clip or a photo. */
 export const clipKeys = (of: Of): readonly string[] =>
-  [originalKey, renditionKey, posterKey, framesKey, stripKey].map((key) => key(of));
+  [originalKey, renditionKey, posterKey, framesKey, stripKey, photoKey].map((key) => key(of));
 /** The sound of a talk-through on this clip: it goes when the folder of the clip goes. */
 export const talkKey = (of: Of, talkId: string): string => `${folder(of)}/talk-${talkId}`;
 
@@ -23,6 +26,7 @@ export const mediaFiles = {
   'rendition.mp4': { key: renditionKey, type: 'video/mp4' },
   'poster.jpg': { key: posterKey, type: 'image/jpeg' },
   'strip.jpg': { key: stripKey, type: 'image/jpeg' },
+  'photo.jpg': { key: photoKey, type: 'image/jpeg' },
   'frames.json': { key: framesKey, type: 'application/json' },
 } as const;
 export type MediaFile = keyof typeof mediaFiles;

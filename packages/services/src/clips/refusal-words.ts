@@ -12,6 +12,16 @@ const refused: Readonly<Record<string, string>> = {
     'We cannot read this kind of video. Choose the most compatible kind in your camera settings.',
   too_long: 'This video is too long. Cut it to the one swing, from set-up to finish, and send that.',
   expired: 'This video never arrived in full. Choose the file again and keep the page open until it is sent.',
+  photo_empty: 'This file has nothing in it. Choose the photo again.',
+  photo_too_large:
+    'This photo is larger than we can read: up to 20 MB and 12 000 pixels a side. Take it at your camera’s usual size.',
+  not_photo: 'This file is not a photo, whatever its name says. Choose a photo of your hands on the grip.',
+  photo_kind:
+    'We read JPEG, PNG and WebP photos. Phones that write HEIC have a “most compatible” setting, or send a screenshot of the photo.',
+  photo_too_small: 'This photo is too small to see your fingers. Take it again with your camera.',
+  photo_broken: 'This photo does not open: a part of it is missing or damaged. Take it again.',
+  photo_expired: 'This photo never arrived in full.',
+  photo_erased: 'This photo was removed, because the guardian’s consent was withdrawn.',
   erased: 'This video was removed, because the guardian’s consent was withdrawn.',
 };
 

@@ -4,22 +4,29 @@ import type { Tx } from '@ballfirst/db/with-academy';
 import { audit } from '../audit.ts';
 import { requireStudent } from '../authorise.ts';
 import type { Context } from '../context.ts';
+import { gripView } from '../grip-photo/grip-photo-of.ts';
 import { inTransaction } from '../in-transaction.ts';
-import type { Reply } from '../operation-types.ts';
 import { lockStudent } from '../students/lock-student.ts';
 import { requireConsent } from '../students/require-consent.ts';
 import { requireSending } from '../students/require-sending.ts';
-import { clipOf } from './clip-of.ts';
+import { type Arrival, arrivalOf } from './arrival-of.ts';
+import { refusalWords } from './refusal-words.ts';
 
 /** What the upload door knows of a file before its first byte. */
 export type NewClip = {
   readonly fileName: string;
-  readonly view: 'face-on' | 'down-the-line';
-  readonly swingLength: 'rehearsal' | 'hip-high' | 'three-quarter' | 'full';
   readonly lengthBytes: number;
-};
+} & (
+  | {
+      readonly view: 'face-on' | 'down-the-line';
+      readonly swingLength: 'rehearsal' | 'hip-high' | 'three-quarter' | 'full';
+    }
+  | { readonly view: typeof gripView; readonly swingLength: 'none' }
+);
 
 export const clipBytesAtMost = 500 * 1024 * 1024;
+/** A photo of the grip as a phone writes it is a tenth of this. */
+export const photoBytesAtMost = 20 * 1024 * 1024;
 /** Of one student on their way at once: in number, and together three of the largest. */
 export const unfinishedAtMost = 6;
 export const studentBytesAtMost = 3 * clipBytesAtMost;
@@ -60,22 +67,18 @@ const requireRoom = async (
 };
 
 /**
- * Makes room for one video before its first byte; the clip's id is the id of the upload.
+ * Makes room for one video, or one photo of the grip, before its first byte; the clip's id is the id of the upload.
  * @throws ProblemError not-allowed, consent-missing, too-large, bad-request, too-many-tries
  */
-export const startClip = async ({
-  ctx,
-  input,
-}: {
-  ctx: Context;
-  input: NewClip;
-}): Promise<Reply<'readClip'>> => {
+export const startClip = async ({ ctx, input }: { ctx: Context; input: NewClip }): Promise<Arrival> => {
   const { studentId } = requireStudent(ctx);
   const { lengthBytes } = input;
   if (!Number.isInteger(lengthBytes) || lengthBytes < 1) {
-    throw new ProblemError('bad-request', 'The file is empty. Choose the video again.');
+    throw new ProblemError('bad-request', 'The file is empty. Choose it again.');
   }
   if (lengthBytes > clipBytesAtMost) throw new ProblemError('too-large');
+  if (input.view === gripView && lengthBytes > photoBytesAtMost)
+    throw new ProblemError('too-large', refusalWords('photo_too_large'));
   return inTransaction(ctx, async (tx) => {
     const { academyId } = ctx;
     const now = ctx.resources.clock.now();
@@ -101,6 +104,6 @@ export const startClip = async ({
       },
     });
     await audit(tx, ctx, { action: 'start-clip', subject: `clip:${row.id}`, detail: { lengthBytes } });
-    return clipOf(row);
+    return arrivalOf(row);
   });
 };

@@ -2,6 +2,7 @@ import { ProblemError } from '@ballfirst/contracts/problems';
 import { requireSystem } from '../authorise.ts';
 import { refusalWords } from '../clips/refusal-words.ts';
 import type { Context } from '../context.ts';
+import { gripView } from '../grip-photo/grip-photo-of.ts';
 import { inTransaction } from '../in-transaction.ts';
 import { clipRefusedLetter } from './letters/clip-refused.ts';
 import { sendToStudent, type Told, toldNobody } from './send-to-student.ts';
@@ -21,7 +22,8 @@ export const tellClipRefused = async ({
     tx.clip.findUnique({ where: { academyId_id: { academyId, id: input.clipId } } }),
   );
   if (clip === null) throw new ProblemError('not-found');
-  if (clip.status !== 'refused') return toldNobody;
+  // A photo is an extra: the page of its swing says what is wrong with it, and no letter is written.
+  if (clip.status !== 'refused' || clip.view === gripView) return toldNobody;
   const reader = await studentToWriteTo(ctx, clip.studentId);
   if (reader === null) return toldNobody;
   const letter = clipRefusedLetter({

@@ -4,7 +4,7 @@ import { inTransaction } from '../in-transaction.ts';
 import type { Call, Reply } from '../operation-types.ts';
 import { findSentReply } from './find-sent-reply.ts';
 
-/** Says that the reply was read; only the first time counts. @throws ProblemError not-found */
+/** The reply was opened; only the first time counts. Reminders go by it. @throws ProblemError not-found */
 export const markReplyRead = async ({
   ctx,
   input,

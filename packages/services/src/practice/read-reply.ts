@@ -1,3 +1,4 @@
+import { ReplyFilm } from '@ballfirst/contracts/http/teaching';
 import { SetUpTick } from '@ballfirst/contracts/words';
 import type { Tx } from '@ballfirst/db/with-academy';
 import { everyDrill } from '@ballfirst/library/cautions';
@@ -25,6 +26,7 @@ export const readReply = ({ ctx, input }: Call<'readReply'>): Promise<Reply<'rea
       coach: row.author.name,
       sentAt: row.sentAt.toISOString(),
       readAt: row.readAt?.toISOString() ?? null,
+      saidReadAt: row.saidReadAt?.toISOString() ?? null,
       sentence: replySentence(row.cause, hand),
       words: wordsForHand(row.words, hand),
       setUpTicks: row.setUpTicks.map((tick) => SetUpTick.parse(tick)),
@@ -35,7 +37,8 @@ export const readReply = ({ ctx, input }: Call<'readReply'>): Promise<Reply<'rea
       correctedAt: row.correctedAt?.toISOString() ?? null,
       version: row.version,
       thread: await threadOf(tx, ctx.academyId, row.id),
-      talkThrough: await heardTalk(tx, ctx.academyId, row.submissionId),
+      talkThrough: row.withTalk ? await heardTalk(tx, ctx.academyId, row.submissionId) : null,
+      teachingClip: ReplyFilm.nullable().parse(row.teachingClip),
       cautions: programme === null ? [...everyDrill] : programme.drill.cautions,
     };
   });

@@ -16,6 +16,8 @@ export const replyDraftOf = (row: {
   readonly correctedAt: Date | string | null;
   readonly moreCauses: readonly string[];
   readonly moreAgreedAt: Date | string | null;
+  readonly teachingClip: unknown;
+  readonly withTalk: boolean;
 }): z.output<typeof ReplyDraft> =>
   ReplyDraft.parse({
     ...row,

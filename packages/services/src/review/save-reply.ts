@@ -6,6 +6,7 @@ import { requireStaff } from '../authorise.ts';
 import { inTransaction } from '../in-transaction.ts';
 import { requireClaim } from '../inbox/require-claim.ts';
 import type { Call, Reply } from '../operation-types.ts';
+import { filmForReply } from '../teaching/film-for-reply.ts';
 import { checkMore } from './check-more.ts';
 import { checkReply } from './check-reply.ts';
 import { replyDraftOf } from './reply-draft-of.ts';
@@ -28,6 +29,11 @@ export const saveReply = async ({ ctx, input }: Call<'saveReply'>): Promise<Repl
       throw new ProblemError('wrong-state', 'This reply is on its way. Take it back before you change it.');
     }
     if ((before?.version ?? 0) !== input.version) throw new ProblemError('changed-meanwhile');
+    const film = await filmForReply(tx, academyId, {
+      wanted: input.teachingClip ?? null,
+      named: [input.cause, ...moreCauses].filter((one) => one !== null),
+      held: before?.teachingClip,
+    });
     const version = input.version + 1;
     const now = ctx.resources.clock.now();
     const written = {
@@ -39,6 +45,8 @@ export const saveReply = async ({ ctx, input }: Call<'saveReply'>): Promise<Repl
       moreCauses,
       // The yes stands from when it was given, until nothing asks for it any more.
       moreAgreedAt: isMore ? (before?.moreAgreedAt ?? now) : null,
+      teachingClip: film ?? Prisma.DbNull,
+      withTalk: input.withTalk ?? true,
       byMembership: membershipId,
       version,
       updatedAt: now,

@@ -1,6 +1,7 @@
 import { newId } from '@ballfirst/db/ids';
 import { audit } from '../audit.ts';
 import { requireStudent } from '../authorise.ts';
+import { takeGripPhoto } from '../grip-photo/take-grip-photo.ts';
 import { once } from '../once.ts';
 import type { Call, Reply } from '../operation-types.ts';
 import { emit } from '../outbox.ts';
@@ -38,7 +39,7 @@ export const sendSubmission = async ({
     const before = await tx.submission.count({ where: { academyId, studentId } });
     const trialEnd = await startTrialAtFirstSwing(tx, ctx, student);
     const id = newId();
-    const { clipIds: _, swingLength, ...told } = input;
+    const { clipIds: _, swingLength, gripPhotoId: photoId, ...told } = input;
     await tx.submission.create({
       data: {
         academyId,
@@ -66,6 +67,7 @@ export const sendSubmission = async ({
       where: { academyId, id: { in: clips.map((clip) => clip.id) } },
       data: { submissionId: id, ...(swingLength && { swingLength }) },
     });
+    if (photoId) await takeGripPhoto(tx, ctx, { studentId, photoId, submissionId: id });
     if (input.pain !== 'none') await holdPractice(tx, ctx, studentId, 'pain-with-swing');
     await audit(tx, ctx, { action: 'send-submission', subject: `submission:${id}` });
     await emit(tx, ctx, 'submission.sent', { submissionId: id });

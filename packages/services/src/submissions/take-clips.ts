@@ -2,6 +2,7 @@ import { ProblemError } from '@ballfirst/contracts/problems';
 import type { Tx } from '@ballfirst/db/with-academy';
 import { lockClip } from '../clips/lock-clip.ts';
 import type { Context } from '../context.ts';
+import { gripView } from '../grip-photo/grip-photo-of.ts';
 import type { ClipRow } from '../rows.ts';
 
 /** One refused while the form was filled in is taken too: what was typed arrives, and the reason stands beside it. */
@@ -13,7 +14,7 @@ export const takeClip = async (tx: Tx, ctx: Context, studentId: string, id: stri
     if (error instanceof ProblemError && error.code === 'not-found') throw new ProblemError('clip-not-yours');
     throw error;
   });
-  const own = row.studentId === studentId;
+  const own = row.studentId === studentId && row.view !== gripView;
   if (!own || row.submissionId !== null || !sendable.has(row.status)) {
     throw new ProblemError('clip-not-yours');
   }

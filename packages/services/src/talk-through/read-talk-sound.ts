@@ -7,7 +7,7 @@ import { type SoundKind, soundKinds } from './sound-kind.ts';
 
 /**
  * Where the sound of a talk-through lies, when the actor may hear it: coaches and managers of the academy, and the student
- * it was spoken for once the reply has gone out.
+ * it was spoken for once the reply has gone out with it.
  * @throws ProblemError not-found
  */
 export const readTalkSound = async ({
@@ -26,8 +26,9 @@ export const readTalkSound = async ({
     });
     if (row === null || row.clip.status !== 'ready') throw new ProblemError('not-found');
     requireReader(ctx, row.submission.studentId);
-    if (actor.role === 'student' && row.submission.reply?.status !== 'sent')
-      throw new ProblemError('not-found');
+    const { reply } = row.submission;
+    const heard = reply?.status === 'sent' && reply.withTalk;
+    if (actor.role === 'student' && !heard) throw new ProblemError('not-found');
     const type = soundKinds.find((kind) => kind === row.kind);
     if (type === undefined) throw new ProblemError('not-found');
     return { key: talkKey({ academyId, clipId: row.clipId }, row.id), type };

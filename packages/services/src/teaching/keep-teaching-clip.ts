@@ -20,6 +20,7 @@ export const keepTeachingClip = async ({
       ...{
         title,
         url: new URL(input.url).href,
+        words: input.words,
         byMembership: membershipId,
         at: ctx.resources.clock.now(),
         removedAt: null,

@@ -16,8 +16,8 @@ export const teachingClipsOf = async (tx: Tx, academyId: string): Promise<{ item
   const placeOf = (cause: string): number => order.get(cause) ?? causes.length;
   rows.sort((a, b) => placeOf(a.cause) - placeOf(b.cause));
   return {
-    items: rows.map(({ cause, title, url, by, at }) => ({
-      ...{ cause, causeName: nameOf(cause), title, url, by: by.name, at: at.toISOString() },
+    items: rows.map(({ cause, title, url, words, by, at }) => ({
+      ...{ cause, causeName: nameOf(cause), title, url, words, by: by.name, at: at.toISOString() },
     })),
   };
 };

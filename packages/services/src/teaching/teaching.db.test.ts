@@ -110,12 +110,17 @@ describe('teaching clips', () => {
   it('are kept one a cause, changed and taken away', async () => {
     const ctx = actingStaff(world, await createMembership(test.db, { name: 'Bo' }));
     const keep = (cause: string, title: string) =>
-      keepTeachingClip({ ctx, input: { cause, title, url: 'https://films.example/a b' } });
+      keepTeachingClip({
+        ctx,
+        input: { cause, title, url: 'https://films.example/a b', words: 'The hips go first.' },
+      });
     await keep('thrown-early', 'Late');
     await keep('hang-back', 'Over the lead side');
     const { items } = await keep('hang-back', 'Over to the lead side');
-    expect(items.map(({ title, url, by }) => [title, url, by])).toEqual(
-      expect.arrayContaining([['Over to the lead side', 'https://films.example/a%20b', 'Bo']]),
+    expect(items.map(({ title, url, words, by }) => [title, url, words, by])).toEqual(
+      expect.arrayContaining([
+        ['Over to the lead side', 'https://films.example/a%20b', 'The hips go first.', 'Bo'],
+      ]),
     );
     expect(items).toHaveLength(2);
     await removeTeachingClip({ ctx, input: { cause: 'hang-back' } });
@@ -136,6 +141,8 @@ describe('teaching clips', () => {
     ['https://films.example:8443/', false],
     ['films.example/hips', false],
   ])('take %s: %s', (url, taken) => {
-    expect(operations.keepTeachingClip.body.safeParse({ title: 'Hips', url }).success).toBe(taken);
+    expect(
+      operations.keepTeachingClip.body.safeParse({ title: 'Hips', url, words: 'How they turn.' }).success,
+    ).toBe(taken);
   });
 });

@@ -16,15 +16,17 @@ export function ClipForm({ edited, onClips, onDone }: Props) {
   const [cause, setCause] = useState(edited?.cause ?? causes[0]?.id ?? '');
   const [title, setTitle] = useState(edited?.title ?? '');
   const [url, setUrl] = useState(edited?.url ?? '');
+  const [words, setWords] = useState(edited?.words ?? '');
   const [kept, setKept] = useState(false);
   const { busy, trouble, run } = useSending();
   const keep = async (event: FormEvent) => {
     event.preventDefault();
-    const call = { params: { path: { cause } }, body: { title, url } };
+    const call = { params: { path: { cause } }, body: { title, url, words } };
     const done = await run(() => answerOf(api.PUT('/api/library/teaching-clips/{cause}', call)));
     if (done === null) return;
     setTitle('');
     setUrl('');
+    setWords('');
     setKept(true);
     onClips(done.answer.items);
     onDone();
@@ -59,6 +61,17 @@ export function ClipForm({ edited, onClips, onDone }: Props) {
             onChange={(event) => setUrl(event.target.value)}
           />
           <span className="hint">{faultsWords.clipUrlHint}</span>
+        </label>
+        <label className="field">
+          <span>{faultsWords.clipWords}</span>
+          <textarea
+            required
+            rows={3}
+            maxLength={600}
+            value={words}
+            onChange={(event) => setWords(event.target.value)}
+          />
+          <span className="hint">{faultsWords.clipWordsHint}</span>
         </label>
       </div>
       <TroubleNote trouble={trouble} />

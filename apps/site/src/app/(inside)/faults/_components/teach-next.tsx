@@ -1,8 +1,8 @@
 import type { Reply } from '@ballfirst/contracts/client';
 import { Cautions } from '../../../../drill-card/cautions.tsx';
+import { FilmLink } from '../../../../teaching-clip/film-link.tsx';
 import { faultsWords } from '../../../../words/faults.ts';
 import styles from './faults.module.css';
-import { FilmLink } from './film-link.tsx';
 
 type Props = {
   next: Reply<'readFaultsLately'>['teachNext'];

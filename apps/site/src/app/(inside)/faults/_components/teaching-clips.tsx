@@ -4,10 +4,10 @@ import { useState } from 'react';
 import { api } from '../../../../http/browser-api.ts';
 import { useSending } from '../../../../http/use-sending.ts';
 import { TroubleNote } from '../../../../shell/trouble-note.tsx';
+import { FilmLink } from '../../../../teaching-clip/film-link.tsx';
 import { faultsWords } from '../../../../words/faults.ts';
 import { ClipForm } from './clip-form.tsx';
 import styles from './faults.module.css';
-import { FilmLink } from './film-link.tsx';
 
 type Clip = Reply<'listTeachingClips'>['items'][number];
 type Props = { clips: readonly Clip[]; onClips: (clips: Clip[]) => void };
@@ -38,6 +38,7 @@ export function TeachingClips({ clips, onClips }: Props) {
                 <span>
                   <FilmLink clip={clip} />
                 </span>
+                {clip.words !== '' && <span className="small">{clip.words}</span>}
               </span>
               <span className="row">
                 <button

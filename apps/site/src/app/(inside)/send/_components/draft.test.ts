@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { behindHelps } from './behind-helps.ts';
-import { bodyOf, emptyDraft, setBalls, takeBack, tallyOf, tap } from './draft.ts';
+import { afterSending, bodyOf, emptyDraft, setBalls, takeBack, tallyOf, tap } from './draft.ts';
 import { rungLengthOf } from './rung-length.ts';
 import { largeButtons, otherButtons } from './tally-buttons.ts';
 
@@ -31,6 +31,10 @@ it('sends no pain note without pain, every clip, and the swing length of the dri
     clipIds: ['a', 'b'],
     swingLength: 'hip-high',
   });
+  expect(bodyOf(draft, 'full', null).gripPhotoId).toBeNull();
+  const photo = { fileName: 'hands.jpg', clipId: 'p', done: false };
+  expect(bodyOf({ ...draft, photo }, 'full', null).gripPhotoId).toBe('p');
+  expect(afterSending({ ...draft, photo }, 's')).toMatchObject({ photo, sentId: 's' });
   expect(bodyOf({ ...draft, swingLength: 'full' }, 'hip-high', null).swingLength).toBe('full');
 });
 

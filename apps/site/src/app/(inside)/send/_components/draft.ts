@@ -9,6 +9,9 @@ export type View = Clip['view'];
 /** A chosen video as the device remembers it; `facts` are those its upload began with. */
 export type KeptClip = { fileName: string; clipId: string | null; done: boolean; facts: ClipFacts };
 
+/** A chosen photo of the grip as the device remembers it. */
+export type KeptPhoto = { fileName: string; clipId: string | null; done: boolean };
+
 /** What is said about the balls, before sending and when it is put right. */
 export type BallsDraft = {
   /** One entry a ball in the order they were tapped, so that the last can be taken back. */
@@ -28,6 +31,7 @@ export type Draft = BallsDraft & {
   /** Null until the student says: then it is as in the present step of the drill, or a full swing. */
   swingLength: Clip['swingLength'] | null;
   clips: Record<View, KeptClip | null>;
+  photo: KeptPhoto | null;
   note: string;
   pain: New['pain'] | null;
   painNote: string;
@@ -43,6 +47,7 @@ export const emptyDraft: Draft = {
   step: 1,
   swingLength: null,
   clips: { 'face-on': null, 'down-the-line': null },
+  photo: null,
   taps: [],
   balls: 10,
   counted: true,
@@ -97,6 +102,7 @@ export const bodyOf = (draft: Draft, first: Clip['swingLength'], checkInId: stri
   pain: draft.pain ?? 'none',
   painNote: draft.pain === 'none' ? '' : draft.painNote.trim(),
   checkInId,
+  gripPhotoId: draft.photo?.clipId ?? null,
 });
 
 /** What is left of the form once it was sent: the videos that may still be on the way. */
@@ -104,6 +110,7 @@ export const afterSending = (draft: Draft, sentId: string): Draft => ({
   ...emptyDraft,
   swingLength: draft.swingLength,
   clips: draft.clips,
+  photo: draft.photo,
   club: draft.club,
   lie: draft.lie,
   sentId,

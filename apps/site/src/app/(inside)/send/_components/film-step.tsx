@@ -7,11 +7,14 @@ import { swingLengthNames } from '../../../../words/names.ts';
 import { sendWords } from '../../../../words/send.ts';
 import { ClipSlot } from './clip-slot.tsx';
 import type { Draft } from './draft.ts';
+import { GripSlot } from './grip-slot.tsx';
 import { isFilled, type Slots } from './slot.ts';
+import type { GripSlot as Grip } from './use-grip-photo.ts';
 
 export type Length = NonNullable<Draft['swingLength']>;
 type Props = {
   slots: Slots;
+  grip: Grip;
   hand: 'right' | 'left';
   junior: boolean;
   swingLength: Length;
@@ -22,7 +25,7 @@ type Props = {
 const lengths: readonly Length[] = ['full', 'three-quarter', 'hip-high'];
 
 /** Step one: where the phone stands, and the video, which goes up at once. */
-export function FilmStep({ slots, hand, junior, swingLength, onLength, rungLength }: Props) {
+export function FilmStep({ slots, grip, hand, junior, swingLength, onLength, rungLength }: Props) {
   return (
     <div className="stack">
       <p>
@@ -53,6 +56,7 @@ export function FilmStep({ slots, hand, junior, swingLength, onLength, rungLengt
           <ClipSlot slot={slots['down-the-line']} hand={hand} />
         </div>
       </details>
+      <GripSlot slot={grip} />
     </div>
   );
 }

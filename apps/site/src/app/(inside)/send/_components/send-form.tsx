@@ -19,6 +19,7 @@ import { StepMoves } from './step-moves.tsx';
 import { StepNames } from './step-names.tsx';
 import { useAwake } from './use-awake.ts';
 import { useClip } from './use-clip.ts';
+import { useGripPhoto } from './use-grip-photo.ts';
 import { useKeptDraft } from './use-kept-draft.ts';
 
 type Props = {
@@ -36,19 +37,21 @@ export function SendForm({ studentId, hand, junior, checkInId, rungLength }: Pro
   const given = { owner: studentId, draft, change, swingLength };
   const faceOn = useClip({ ...given, view: 'face-on' });
   const behind = useClip({ ...given, view: 'down-the-line' });
+  const grip = useGripPhoto({ owner: studentId, draft, change });
   const slots: Slots = { 'face-on': faceOn, 'down-the-line': behind };
   const sending = useSending();
   const heading = useRef<HTMLHeadingElement>(null);
-  useAwake(isOnItsWay(faceOn) || isOnItsWay(behind));
+  useAwake([faceOn, behind, grip].some(isOnItsWay));
 
   if (draft === null) return <main id="content" className="page" aria-busy="true" />;
   if (draft.sentId !== null) {
     const another = () => {
       faceOn.remove();
       behind.remove();
+      grip.remove();
       forget();
     };
-    return <Sent submissionId={draft.sentId} slots={slots} onAnother={another} />;
+    return <Sent submissionId={draft.sentId} slots={slots} grip={grip} onAnother={another} />;
   }
 
   const goTo = (step: Draft['step']) => {
@@ -81,7 +84,7 @@ export function SendForm({ studentId, hand, junior, checkInId, rungLength }: Pro
       </h2>
       {step === 1 && (
         <FilmStep
-          {...{ slots, hand, junior, swingLength, rungLength }}
+          {...{ slots, grip, hand, junior, swingLength, rungLength }}
           onLength={(length) => change((now) => ({ ...now, swingLength: length }))}
         />
       )}

@@ -9,20 +9,29 @@ import { ClipState } from './clip-state.tsx';
 import { CorrectBlock } from './correct-block.tsx';
 import { views } from './draft.ts';
 import { MeansBlock } from './means-block.tsx';
+import { SentGrip } from './sent-grip.tsx';
 import { SentUpload } from './sent-upload.tsx';
 import { isFilled, isOnItsWay, type Slots } from './slot.ts';
+import type { GripSlot } from './use-grip-photo.ts';
 import { usePutInPlace } from './use-put-in-place.ts';
 import { type Submission, useSubmission } from './use-submission.ts';
 
-type Props = { submissionId: string; first?: Submission; slots: Slots; onAnother?: () => void };
+type Props = {
+  submissionId: string;
+  first?: Submission;
+  slots: Slots;
+  /** The photo that may still be on its way from here. */
+  grip?: GripSlot;
+  onAnother?: () => void;
+};
 
 const correctable = new Set(['preparing', 'needs-clip', 'waiting', 'film-again']);
 const toFilm = new Set(['needs-clip', 'film-again']);
 
 /** After sending: the videos' way to the coach, another one in place of a refused one, and what can be put right. */
-export function Sent({ submissionId, first, slots, onAnother }: Props) {
+export function Sent({ submissionId, first, slots, grip, onAnother }: Props) {
   const all = views.map((view) => slots[view]);
-  const onItsWay = all.some(isOnItsWay);
+  const onItsWay = all.some(isOnItsWay) || (grip !== undefined && isOnItsWay(grip));
   const { submission, setSubmission, trouble, renew } = useSubmission(submissionId, first ?? null, onItsWay);
   const needsClip = submission !== null && toFilm.has(submission.status);
   const sending = usePutInPlace({ submission, needsClip, all, onPut: setSubmission });
@@ -57,6 +66,7 @@ export function Sent({ submissionId, first, slots, onAnother }: Props) {
           ))}
         </div>
       )}
+      {submission?.status !== 'withdrawn' && <SentGrip submissionId={submissionId} slot={grip ?? null} />}
       {submission !== null && correctable.has(submission.status) && !needsClip && (
         <p>
           {sendWords.answerBy} <When at={submission.answerBy} />.

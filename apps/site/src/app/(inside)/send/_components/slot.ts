@@ -14,7 +14,7 @@ export type Slot = {
 };
 export type Slots = Readonly<Record<View, Slot>>;
 
-export const isOnItsWay = ({ uploading }: Slot): boolean =>
+export const isOnItsWay = ({ uploading }: Pick<Slot, 'uploading'>): boolean =>
   uploading.state.kind === 'running' || uploading.state.kind === 'waiting';
 
 /** Whether there is anything of a video in the place. */

@@ -8,20 +8,22 @@ import { KeepStart } from '../../../../../starting-point/keep-start.tsx';
 import { SwingFrame } from '../../../../../swing-frame/swing-frame.tsx';
 import { SwingPlayer } from '../../../../../swing-frame/swing-player.tsx';
 import { HeardTalk } from '../../../../../talk-through/heard-talk.tsx';
+import { ReplyFilm } from '../../../../../teaching-clip/reply-film.tsx';
 import { ThenAndNow } from '../../../../../then-and-now/then-and-now.tsx';
 import { When } from '../../../../../times/when.tsx';
 import { tickNames } from '../../../../../words/names.ts';
 import { drillWords, replyWords } from '../../../../../words/reply.ts';
 import { Corrections } from './corrections.tsx';
 import styles from './reply.module.css';
+import { SayRead } from './say-read.tsx';
 import { Thread } from './thread.tsx';
-import { useReadOnce } from './use-read-once.ts';
+import { useOpenedOnce } from './use-opened-once.ts';
 
 type Props = { reply: Replies<'readReply'>; hand: PlayingHand; isReader: boolean };
 
 /** A reply: first screen one sentence, one picture; then the coach's words, the set-up and the drill. */
 export function Reply({ reply, hand, isReader }: Props) {
-  useReadOnce(reply.id, isReader && reply.readAt === null);
+  useOpenedOnce(reply.id, isReader && reply.readAt === null);
   const [first, ...others] = reply.frames;
   const { programme } = reply;
   const paragraphs = reply.words.split(/\n{2,}/).filter((one) => one.trim() !== '');
@@ -93,6 +95,12 @@ export function Reply({ reply, hand, isReader }: Props) {
       ) : (
         <DrillCard programme={programme} hand={hand} />
       )}
+      {reply.teachingClip !== null && (
+        <div className="no-print">
+          <ReplyFilm film={reply.teachingClip} />
+        </div>
+      )}
+      <SayRead reply={reply} isReader={isReader} />
       {!isReader && programme !== null && <KeepStart replyId={reply.id} />}
       <ThenAndNow submissionId={reply.submissionId} hand={hand} />
       <Corrections reply={reply} mayCorrect={!isReader} />

@@ -17,6 +17,7 @@ type Given = {
   onLines: () => void;
   fullScreen: () => void;
   onCompare: () => void;
+  onFilm: () => void;
   /** The frame at which the sound suggests impact. */
   heard: number | null;
 };
@@ -74,6 +75,7 @@ export const actsOf = (given: Given): StageActs => {
     lines: given.onLines,
     fullScreen: given.fullScreen,
     compare: given.onCompare,
+    film: () => canWork && given.onFilm(),
     strike: () => given.heard !== null && stepTo(given.heard),
   };
 };

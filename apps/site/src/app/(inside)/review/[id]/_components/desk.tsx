@@ -32,6 +32,7 @@ import { TrailPanel } from './trail-panel.tsx';
 import { useAsking } from './use-asking.ts';
 import type { FilmAgainReason } from './use-claim.ts';
 import { useSecondRound } from './use-second-round.ts';
+import type { WithReply } from './with-reply.ts';
 
 type Clip = Reply<'readClip'>;
 type Props = {
@@ -49,6 +50,7 @@ type Props = {
   onFilmAgain: (reason: FilmAgainReason) => void;
   onPutRight: () => void;
   comparable: ComparableHere;
+  withReply: WithReply;
   causes: (view: DeskView, onPlace: (place: Place) => void) => React.ReactNode;
 };
 
@@ -110,6 +112,7 @@ export function Desk(props: Props) {
           swing={swing}
           canWork={canWork}
           onPutRight={props.onPutRight}
+          withReply={props.withReply}
         />
       </div>
       <div className={styles.right}>

@@ -37,7 +37,8 @@ export function Review({ first, drills, membershipId, role }: Props) {
   const { submission, setSubmission } = held;
   const canWork = held.mine && submission.status === 'waiting';
   const replying = useReply({ id: submission.id, membershipId, first: first.reply, canWork });
-  const helps = useHelps(submission.id, replying.form.cause, canWork);
+  const helps = useHelps(submission.id, replying.form.cause, canWork, first.reply?.teachingClip ?? null);
+  const [talkMs, setTalkMs] = useState<number | null>(null);
   const comparable = useComparable(submission.id);
   const choosing = useSending();
   const once = useOnceKey();
@@ -87,7 +88,17 @@ export function Review({ first, drills, membershipId, role }: Props) {
       return next;
     });
   };
-  const { left } = replying;
+  const { left, change } = replying;
+  const { films } = helps;
+  const onFilm = useCallback(
+    () =>
+      change((form) => {
+        const film = form.teachingClip === null && films.some((one) => one.cause === form.cause);
+        return { ...form, teachingClip: film ? form.cause : null };
+      }),
+    [change, films],
+  );
+  const withReply = { talkGoes: replying.form.withTalk, onTalk: setTalkMs, onFilm };
   const onLeft = useCallback(() => {
     left();
     setSubmission((now) => ({ ...now, status: 'answered', claim: null }));
@@ -141,6 +152,7 @@ export function Review({ first, drills, membershipId, role }: Props) {
           onFilmAgain={offer}
           onPutRight={() => setPutRight(true)}
           comparable={comparable}
+          withReply={withReply}
           causes={(now, onPlace) => (
             <>
               <CauseList
@@ -169,6 +181,7 @@ export function Review({ first, drills, membershipId, role }: Props) {
         onSend={replying.send}
         onLeft={onLeft}
         submissionId={submission.id}
+        talkMs={talkMs}
       />
       {role === 'manager' && kept !== undefined && <KeepModel key={kept} clipId={kept} />}
       <FilmAgain canWork={canWork} busy={held.busy} offered={offered} onAsk={held.filmAgain} />

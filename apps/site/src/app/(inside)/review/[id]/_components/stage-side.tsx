@@ -1,7 +1,7 @@
 'use client';
 import type { Reply } from '@ballfirst/contracts/client';
 import type { Place } from '@ballfirst/swing/place';
-import { useMemo, useRef, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import { useClip } from '../../../../../frames/use-clip.ts';
 import { useKept } from '../../../../../shell/use-kept.ts';
 import { hintWords } from '../../../../../words/hints.ts';
@@ -33,6 +33,7 @@ import { useTalk } from '../_talk/use-talk.ts';
 import { actsOf } from './acts-of.ts';
 import type { AskingHere } from './use-asking.ts';
 import { useDeskKeys } from './use-desk-keys.ts';
+import type { WithReply } from './with-reply.ts';
 
 type Clip = Reply<'readClip'>;
 type Props = {
@@ -47,12 +48,14 @@ type Props = {
   swing: { club: Reply<'readSubmission'>['club']; hand: 'right' | 'left' };
   canWork: boolean;
   onPutRight: () => void;
+  withReply: WithReply;
 };
 const noTimes: readonly number[] = [];
 
 /** The stage with everything under it that moves the picture. */
 export function StageSide(props: Props) {
-  const { clip, marking, stage, asking, trail, pass, comparable, swing, canWork, onPutRight } = props;
+  const { clip, marking, stage, asking, trail, pass, comparable, swing, canWork, onPutRight, withReply } =
+    props;
   const { picture, view } = clip;
   const opening = useClip(clip.media.rendition);
   const open = opening.kind === 'open' ? opening.clip : null;
@@ -67,6 +70,9 @@ export function StageSide(props: Props) {
   const play = usePlay(stage, timesS, impact);
   const compare = useCompare({ comparable, clip, ...swing, marks, timesS });
   const talk = useTalk(props.submissionId, clip.id, stage);
+  const { onTalk, talkGoes, onFilm } = withReply;
+  const talkMs = talk.stored?.durationMs ?? null;
+  useEffect(() => onTalk(talkMs), [onTalk, talkMs]);
   const other = compare.on ? compare.chosen : null;
   const part = useMemo(() => partOf(picture, zoom), [picture, zoom]);
   const kinds = linesOfView(view);
@@ -100,7 +106,7 @@ export function StageSide(props: Props) {
     acts: actsOf({
       ...{ stage, asking, marking, positions, play, part, canWork },
       heard: clip.suggestion?.impact?.frame ?? null,
-      ...{ onLines, fullScreen, onCompare: compare.toggle },
+      ...{ onLines, fullScreen, onCompare: compare.toggle, onFilm },
     }),
     play,
     active: keysOn && !sheet,
@@ -173,7 +179,7 @@ export function StageSide(props: Props) {
               sought={target?.position ?? null}
               onFrame={stage.goTo}
             />
-            <TalkPanel talk={talk} clip={clip} canWork={canWork} />
+            <TalkPanel talk={talk} clip={clip} goes={talkGoes} canWork={canWork} />
             {!open.pictures.exact && <p className="small">{reviewWords.inexact}</p>}
           </>
         )}

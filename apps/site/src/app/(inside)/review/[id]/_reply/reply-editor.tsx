@@ -5,6 +5,7 @@ import { useRef, useState } from 'react';
 import { TroubleNote } from '../../../../../shell/trouble-note.tsx';
 import { KeepStart } from '../../../../../starting-point/keep-start.tsx';
 import { reviewWords } from '../../../../../words/review.ts';
+import { GoesWith } from './goes-with.tsx';
 import { Leaving } from './leaving.tsx';
 import { OfferNote } from './offer-note.tsx';
 import type { PhraseFactsHere } from './phrase-help.ts';
@@ -34,6 +35,8 @@ type Props = {
   onSend: () => void;
   onLeft: () => void;
   submissionId: string;
+  /** How long the recorded talk-through is; null: none is recorded. */
+  talkMs: number | null;
 };
 const stateWords = {
   saved: reviewWords.draftSaved,
@@ -115,11 +118,21 @@ export function ReplyEditor(props: Props) {
             onPlan={(plan) => set({ plan })}
           />
           <OfferNote offer={offer} />
+          <GoesWith form={form} films={helps.films} talkMs={props.talkMs} canWork={canWork} onChange={set} />
         </div>
       </div>
       <ReplyConflict replying={replying} />
       {preview && (
-        <ReplyPreview form={form} drills={drills} hand={hand} offer={offer} clips={clips} marking={marking} />
+        <ReplyPreview
+          form={form}
+          drills={drills}
+          hand={hand}
+          offer={offer}
+          clips={clips}
+          marking={marking}
+          film={helps.films.find((one) => one.cause === form.teachingClip) ?? null}
+          talkMs={form.withTalk ? props.talkMs : null}
+        />
       )}
       {state === 'leaving' && (
         <Leaving submissionId={submissionId} leavesAt={leavesAt} onUndo={undo} onLeft={onLeft} />

@@ -8,7 +8,8 @@ import { firstWords } from './first-words.ts';
 import { insertAt } from './insert-at.ts';
 import { momentsOfCause } from './moment-of-cause.ts';
 import { phrasesHere, refilled } from './phrase-help.ts';
-import { drillsFor, emptyReply, fillFor, missingOf, planFor, redosed } from './reply-form.ts';
+import { type Draft, drillsFor, emptyReply, fillFor, missingOf, planFor, redosed } from './reply-form.ts';
+import { formOf, sameForm } from './same-form.ts';
 
 const tally = {
   balls: 10,
@@ -90,6 +91,19 @@ it('fills a reply for a cause and keeps what the coach wrote', () => {
   expect(filled.frames).toHaveLength(2);
   expect(fillFor({ ...filled, words: 'My own.' }, 'sway-away', filled.words, given).words).toBe('My own.');
   expect(drillsFor('no-such', [drill])).toEqual([]);
+});
+
+it('takes a film out when another cause is chosen, and knows a stored draft by its film and voice', () => {
+  const given = { submission, fault: 'fat' as const, drills: [drill], marking, offer: null, phrases: help };
+  const form = { ...emptyReply, cause: 'sway-away', teachingClip: 'sway-away', withTalk: false };
+  expect(fillFor(form, 'sway-away', '', given)).toMatchObject({ teachingClip: 'sway-away', withTalk: false });
+  expect(fillFor(form, 'hang-back', '', given).teachingClip).toBeNull();
+  const film = { cause: 'sway-away', title: 'Stay', url: 'https://films.example/stay', words: '' };
+  const stored = { ...form, teachingClip: film, moreAgreedAt: null } as unknown as Draft;
+  expect(formOf(stored)).toMatchObject({ teachingClip: 'sway-away', withTalk: false });
+  expect(sameForm(form, stored)).toBe(true);
+  expect(sameForm({ ...form, teachingClip: null }, stored)).toBe(false);
+  expect(sameForm({ ...form, withTalk: true }, stored)).toBe(false);
 });
 
 it('says what is missing before sending', () => {

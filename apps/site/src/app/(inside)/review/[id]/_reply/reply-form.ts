@@ -11,6 +11,10 @@ export type Draft = Reply<'saveReply'>;
 export type ReplyForm = Pick<Draft, 'words' | 'cause' | 'setUpTicks' | 'frames' | 'plan' | 'moreCauses'> & {
   /** The coach said that more than one movement and three ticks are meant. */
   moreAgreed: boolean;
+  /** The cause whose film goes with it; null: none. */
+  teachingClip: string | null;
+  /** A recorded talk-through goes with it unless the coach leaves it out. */
+  withTalk: boolean;
 };
 export type Plan = NonNullable<Draft['plan']>;
 export type Drill = Reply<'listDrills'>['items'][number];
@@ -18,7 +22,7 @@ export type Offer = Reply<'offerProgramme'>;
 
 export const emptyReply: ReplyForm = {
   ...{ words: '', cause: null, setUpTicks: [], frames: [], plan: null },
-  ...{ moreCauses: [], moreAgreed: false },
+  ...{ moreCauses: [], moreAgreed: false, teachingClip: null, withTalk: true },
 };
 
 /** Four sessions a week and a first look after four days: common practice, no source. */
@@ -87,6 +91,8 @@ export const fillFor = (form: ReplyForm, cause: string, written: string, given: 
     ...form,
     cause,
     moreCauses: form.moreCauses.filter((one) => one !== cause),
+    // A film about another cause no longer fits.
+    teachingClip: form.teachingClip === cause ? cause : null,
     words: own ? form.words : firstWords({ submission, fault, drill, cause, phrases }),
     frames: marking === null ? form.frames : chooseFrames(marking, known, submission.student.hand),
     plan,

@@ -6,6 +6,9 @@ import { drills as library } from '@ballfirst/library/drills';
 import { wordsForHand } from '@ballfirst/library/words-for-hand';
 import { Cautions } from '../../../../../drill-card/cautions.tsx';
 import { SwingFrame } from '../../../../../swing-frame/swing-frame.tsx';
+import { clockOf } from '../../../../../talk-through/captions-from.ts';
+import { ReplyFilm } from '../../../../../teaching-clip/reply-film.tsx';
+import { goesWithWords } from '../../../../../words/goes-with.ts';
 import { placeNames, tickNames } from '../../../../../words/names.ts';
 import { drillWords, replyWords } from '../../../../../words/reply.ts';
 import { reviewWords } from '../../../../../words/review.ts';
@@ -13,6 +16,7 @@ import { previewFrames } from './preview-frames.ts';
 import { purposeFor } from './purpose-for.ts';
 import styles from './reply-editor.module.css';
 import type { Drill, Offer, ReplyForm } from './reply-form.ts';
+import type { Film } from './use-helps.ts';
 
 type Props = {
   form: ReplyForm;
@@ -21,6 +25,9 @@ type Props = {
   offer: Offer | null;
   clips: Reply<'readSubmission'>['clips'];
   marking: Parameters<typeof previewFrames>[2];
+  film: Film | null;
+  /** Of the talk-through that goes with it; null: none does. */
+  talkMs: number | null;
 };
 
 const forStudent = (id: string, hand: Props['hand']): string | null => {
@@ -37,7 +44,7 @@ const cautionsOf = (plan: ReplyForm['plan'], hand: Props['hand']): readonly stri
 };
 
 /** The reply in the order and the words of the student's page, with the cautions it brings. */
-export function ReplyPreview({ form, drills, hand, offer, clips, marking }: Props) {
+export function ReplyPreview({ form, drills, hand, offer, clips, marking, film, talkMs }: Props) {
   const { plan } = form;
   const drill = drills.find(({ id }) => id === plan?.drillId) ?? null;
   const second = drills.find(({ id }) => id === plan?.second?.drillId) ?? null;
@@ -55,6 +62,7 @@ export function ReplyPreview({ form, drills, hand, offer, clips, marking }: Prop
           ))}
         </div>
       )}
+      {talkMs !== null && <p className="small">{goesWithWords.talkGoes(clockOf(talkMs))}</p>}
       <p className={styles.said}>{form.words}</p>
       {form.moreCauses.map((id) => (
         <p key={id}>{forStudent(id, hand)}</p>
@@ -64,6 +72,7 @@ export function ReplyPreview({ form, drills, hand, offer, clips, marking }: Prop
           {replyWords.ticks}: {form.setUpTicks.map((tick) => tickNames[tick]).join(', ')}
         </p>
       )}
+      {film !== null && <ReplyFilm film={film} level={3} />}
       {drill !== null && plan !== null && (
         <div className="stack tight">
           <p>

@@ -4,7 +4,12 @@ import type { Draft, ReplyForm } from './reply-form.ts';
 export const formOf = (of: ReplyForm | Draft): ReplyForm => {
   const { words, cause, setUpTicks, frames, plan, moreCauses = [] } = of;
   const moreAgreed = 'moreAgreed' in of ? of.moreAgreed : (of.moreAgreedAt ?? null) !== null;
-  return { words, cause, setUpTicks, frames, plan, moreCauses, moreAgreed };
+  const { teachingClip = null, withTalk = true } = of;
+  const film = typeof teachingClip === 'string' ? teachingClip : (teachingClip?.cause ?? null);
+  return {
+    ...{ words, cause, setUpTicks, frames, plan, moreCauses, moreAgreed },
+    ...{ teachingClip: film, withTalk },
+  };
 };
 
 /** The same members in one order, whoever wrote them. */

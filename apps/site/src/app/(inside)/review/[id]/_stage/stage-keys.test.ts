@@ -47,3 +47,7 @@ it('leaves Enter and Escape to others when nothing is aimed at', () => {
 it('goes to the strike that was heard', () => {
   expect(press('s')).toEqual([true, 'strike']);
 });
+
+it('puts the film about the cause into the reply', () => {
+  expect(press('c')).toEqual([true, 'film']);
+});

@@ -27,6 +27,8 @@ export type StageActs = {
   compare: () => void;
   /** Goes to where the sound suggests impact. */
   strike: () => void;
+  /** Puts the film about the cause into the reply, or takes it out. */
+  film: () => void;
 };
 type Key = Pick<KeyboardEvent, 'key' | 'altKey' | 'shiftKey' | 'repeat'>;
 
@@ -87,6 +89,7 @@ export const stageKey = (event: Key, act: StageActs): boolean => {
   else if (key === 'f') act.fullScreen();
   else if (key === 'v') act.compare();
   else if (key === 's') act.strike();
+  else if (key === 'c') act.film();
   else return false;
   return true;
 };

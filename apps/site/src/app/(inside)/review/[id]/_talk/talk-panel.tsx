@@ -13,11 +13,13 @@ type Clip = Reply<'readClip'>;
 type Props = {
   talk: Talk;
   clip: Clip & { media: NonNullable<Clip['media']>; picture: NonNullable<Clip['picture']> };
+  /** Whether it goes with the reply. */
+  goes: boolean;
   canWork: boolean;
 };
 
 /** Record, stop, hear, caption, throw away: the voice that goes with the reply. */
-export function TalkPanel({ talk, clip, canWork }: Props) {
+export function TalkPanel({ talk, clip, goes, canWork }: Props) {
   const [hearing, setHearing] = useState(false);
   const { recorder, stored, taken, sending, tooShort } = talk;
   const { state, trouble, elapsedMs } = recorder;
@@ -47,7 +49,8 @@ export function TalkPanel({ talk, clip, canWork }: Props) {
         <p className="small">{talkWords.lead}</p>
       ) : (
         <p className="small" role="status">
-          {talkWords.kept(clockOf(stored.durationMs))} {stored.clipId !== clip.id && talkWords.otherClip}
+          {(goes ? talkWords.kept : talkWords.leftOut)(clockOf(stored.durationMs))}{' '}
+          {stored.clipId !== clip.id && talkWords.otherClip}
         </p>
       )}
       <p className="row">

@@ -3,8 +3,8 @@ import { answerOf } from '@ballfirst/contracts/client';
 import { useEffect, useRef } from 'react';
 import { api } from '../../../../../http/browser-api.ts';
 
-/** Says once that the student has the reply before them. It matters to the coach only: a failure is left alone. */
-export const useReadOnce = (id: string, isNew: boolean): void => {
+/** Tells once that the student opened the reply: reminders to read it end. A failure is left alone. */
+export const useOpenedOnce = (id: string, isNew: boolean): void => {
   const said = useRef(false);
   useEffect(() => {
     if (!isNew || said.current) return;

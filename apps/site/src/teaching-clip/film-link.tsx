@@ -1,4 +1,4 @@
-import { faultsWords } from '../../../../words/faults.ts';
+import { faultsWords } from '../words/faults.ts';
 
 /** A film at a web address of the academy's; the page it opens learns nothing of this one. */
 export function FilmLink({ clip }: { clip: { readonly title: string; readonly url: string } }) {

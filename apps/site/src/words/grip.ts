@@ -1,0 +1,26 @@
+/** The photo of the grip: in the form, after sending, on the coach's desk. */
+export const gripWords = {
+  title: 'A photo of your grip',
+  add: 'A photo of your grip as well, if you like',
+  how: 'Hold the club as for a shot and let somebody take your hands from the front, close enough to see each finger. Alone: lean the phone at hand height and use its timer.',
+  choose: 'Take or choose the photo',
+  another: 'Choose another photo',
+  remove: 'Leave the photo out',
+  hint: 'JPEG, PNG or WebP, up to 20 MB. Where it was taken is removed before anyone sees it.',
+  heic: 'This photo is saved as HEIC, which not every machine reads. Set your camera to its “most compatible” format, or choose a screenshot of the photo.',
+  notPhoto: 'That file is not a photo. Choose a JPEG, PNG or WebP photo of your hands on the grip.',
+  empty: 'This file has nothing in it. Choose the photo again.',
+  tooLarge: 'This photo is larger than 20 MB. Take it at your camera’s usual size.',
+  upload: 'Upload of the photo',
+  sent: 'The photo of your grip is with your coach.',
+  coming: 'The photo of your grip is on its way …',
+  preparing: 'The photo of your grip is being looked at …',
+  refused: 'The photo of your grip cannot be used',
+
+  deskTitle: 'Grip photo',
+  described: (name: string) => `${name}’s hands on the grip`,
+  larger: 'See it whole',
+  close: 'Close',
+  deskComing: 'A photo of the grip is on its way.',
+  deskRefused: 'A photo of the grip was sent, but it does not open.',
+} as const;
