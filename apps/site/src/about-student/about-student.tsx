@@ -17,14 +17,14 @@ type Props = {
   studentId: string;
   /** Null: it is read once the page stands, so that a swing opens without waiting for it. */
   first: About | null;
-  /** Beside a swing: only what matters now is open. */
-  beside: boolean;
+  /** Beside a swing, which tells the goal and, where one runs, the drill: only the rest is told. Null: a page of its own. */
+  beside: { practised: boolean } | null;
 };
 
 /** What a coach wants to know of the student: wishes, body, private note, last drill, and what happened so far. */
 export function AboutStudent({ studentId, first, beside }: Props) {
   const { about, setAbout, renew, trouble } = useAbout(studentId, first);
-  const [open, setOpen] = useState(!beside);
+  const [open, setOpen] = useState(beside === null);
   if (about === null) {
     return (
       <section className={styles.about} aria-busy={trouble === null}>
@@ -45,8 +45,8 @@ export function AboutStudent({ studentId, first, beside }: Props) {
           note={about.note}
           onNote={(note) => setAbout((now) => now && { ...now, note })}
         />
-        <Told means={about.means} beside={beside} />
-        <LastDrill last={about.last} progress={about.progress} />
+        <Told means={about.means} beside={beside !== null} />
+        <LastDrill last={about.last} progress={about.progress} told={beside?.practised === true} />
         {lineTest !== null && (
           <div className={styles.block}>
             <h3 className={styles.name}>{lineTestWords.title}</h3>
@@ -57,7 +57,7 @@ export function AboutStudent({ studentId, first, beside }: Props) {
       <details open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
         <summary>{aboutWords.more}</summary>
         {open && (
-          <div className={beside ? `${styles.more} ${styles.beside}` : styles.more}>
+          <div className={beside === null ? styles.more : `${styles.more} ${styles.beside}`}>
             <Timeline about={about} />
             <div className="stack">
               <LessonForm studentId={student.id} onNoted={setAbout} />

@@ -5,8 +5,29 @@ import { rungNames, spelt } from '../words/names.ts';
 import styles from './about-student.module.css';
 import type { About } from './use-about.ts';
 
+type Props = Pick<About, 'last' | 'progress'> & {
+  /** Cause, drill and step stand in the strip above already. */
+  told: boolean;
+};
+
 /** The last cause that was answered, its drill, and whether it works. */
-export function LastDrill({ last, progress }: Pick<About, 'last' | 'progress'>) {
+export function LastDrill({ last, progress, told }: Props) {
+  if (told && last !== null) {
+    return (
+      <div className={styles.block}>
+        <h3 className={styles.name}>{aboutWords.works}</h3>
+        {progress !== null && (
+          <p>
+            <strong>{progress.words}</strong> {progress.balls}
+          </p>
+        )}
+        <p className="small">
+          {aboutWords.inAll} <When at={last.since} as="day" />:{' '}
+          {aboutWords.practised(last.entries, last.clean, last.balls)}
+        </p>
+      </div>
+    );
+  }
   return (
     <div className={styles.block}>
       <h3 className={styles.name}>{aboutWords.last}</h3>

@@ -7,6 +7,8 @@ export const aboutWords = {
   bodyNone: 'Nothing told.',
   bodyForCoaches: 'Something was told; coaches read it.',
   last: 'Last cause and drill',
+  works: 'Whether the drill works',
+  inAll: 'In all since',
   lastNone: 'No drill was given yet.',
   lastLine: (drill: string, rung: string) => `${drill}, on ${rung}`,
   practised: (entries: number, clean: number, balls: number) =>

@@ -24,9 +24,11 @@ import { Desk } from './desk.tsx';
 import { DeskBar } from './desk-bar.tsx';
 import type { DeskView } from './desk-view.ts';
 import { FilmAgain, type Offered } from './film-again.tsx';
+import { GripPhoto } from './grip-photo.tsx';
 import { PainPanel } from './pain-panel.tsx';
 import { PutRight } from './put-right.tsx';
 import { readyClips } from './ready-clips.ts';
+import styles from './review.module.css';
 import { UnreadyClips } from './unready-clips.tsx';
 import { type FilmAgainReason, useClaim } from './use-claim.ts';
 
@@ -123,7 +125,6 @@ export function Review({ first, drills, membershipId, role }: Props) {
       </div>
       <PainPanel submission={submission} busy={held.busy} onSeen={held.painSeen} />
       <AboutSwing review={{ ...first, submission }} drillName={programmeDrill} />
-      <AboutStudent studentId={submission.student.id} first={null} beside />
       <UnreadyClips clips={submission.clips} />
       {clips.length > 0 && (
         <DeskBar
@@ -136,39 +137,51 @@ export function Review({ first, drills, membershipId, role }: Props) {
           onPutRight={() => setPutRight(true)}
         />
       )}
-      {clips.map(({ clip, stored }, index) => (
-        <Desk
-          key={clip.id}
-          submissionId={submission.id}
-          membershipId={membershipId}
-          clip={clip}
-          swing={{ hand: submission.student.hand, club: submission.club }}
-          stored={stored}
-          fault={fault}
-          canWork={canWork}
-          active={index === at}
-          onOther={clips.some((one) => one.clip.view !== clip.view) ? otherThan(clip.id) : null}
-          onView={onView}
-          onFilmAgain={offer}
-          onPutRight={() => setPutRight(true)}
-          comparable={comparable}
-          withReply={withReply}
-          causes={(now, onPlace) => (
-            <>
-              <CauseList
-                evidence={now.evidence}
-                begun={now.begun}
-                chosen={chosen}
-                canWork={canWork}
-                busy={choosing.busy}
-                onChoose={choose}
-                onPlace={onPlace}
-              />
-              <TroubleNote trouble={choosing.trouble} />
-            </>
-          )}
-        />
-      ))}
+      <div className={styles.bench}>
+        <div className={styles.work}>
+          {clips.map(({ clip, stored }, index) => (
+            <Desk
+              key={clip.id}
+              submissionId={submission.id}
+              membershipId={membershipId}
+              clip={clip}
+              swing={{ hand: submission.student.hand, club: submission.club }}
+              stored={stored}
+              fault={fault}
+              canWork={canWork}
+              active={index === at}
+              onOther={clips.some((one) => one.clip.view !== clip.view) ? otherThan(clip.id) : null}
+              onView={onView}
+              onFilmAgain={offer}
+              onPutRight={() => setPutRight(true)}
+              comparable={comparable}
+              withReply={withReply}
+              causes={(now, onPlace) => (
+                <>
+                  <CauseList
+                    evidence={now.evidence}
+                    begun={now.begun}
+                    chosen={chosen}
+                    canWork={canWork}
+                    busy={choosing.busy}
+                    onChoose={choose}
+                    onPlace={onPlace}
+                  />
+                  <TroubleNote trouble={choosing.trouble} />
+                </>
+              )}
+            />
+          ))}
+        </div>
+        <aside className={styles.beside}>
+          <GripPhoto submissionId={submission.id} name={submission.student.name} />
+          <AboutStudent
+            studentId={submission.student.id}
+            first={null}
+            beside={{ practised: first.openProgramme !== null }}
+          />
+        </aside>
+      </div>
       <ReplyEditor
         replying={replying}
         drills={drills}

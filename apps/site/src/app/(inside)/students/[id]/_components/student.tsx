@@ -35,7 +35,7 @@ export function Student({ first, about, swings, mayChange }: Props) {
       </div>
       <Facts student={student} />
       <Means means={student.means} />
-      <AboutStudent studentId={student.id} first={about} beside={false} />
+      <AboutStudent studentId={student.id} first={about} beside={null} />
       <Swings swings={swings} />
       <Weeks weeks={student.weeks} />
       <Standings standings={student.standings} />
