@@ -8,6 +8,7 @@ import { builtIn, checkLibrary } from './check.ts';
 import { ballDiameterMm } from './constants.ts';
 import { drillById, drills } from './drills.ts';
 import { observationsFor } from './observations-for.ts';
+import type { Phrase } from './phrases/phrase.ts';
 import { type Cause, type Drill, faults, type Station, type StationObject } from './types.ts';
 import { unseenIn } from './unseen-in.ts';
 
@@ -177,6 +178,46 @@ describe('a broken copy is refused', () => {
         ),
       }).map(({ problem }) => problem),
     ).toContain('"hang-back" leads back to itself');
+  });
+});
+
+describe('phrases', () => {
+  const problemsWithPhrase = (id: string, change: Partial<Phrase>): string =>
+    checkLibrary({
+      ...builtIn,
+      phrases: builtIn.phrases.map((phrase) => (phrase.id === id ? { ...phrase, ...change } : phrase)),
+    })
+      .map(({ problem }) => problem)
+      .join();
+  const without = (gone: (phrase: Phrase) => boolean): string =>
+    checkLibrary({ ...builtIn, phrases: builtIn.phrases.filter((phrase) => !gone(phrase)) })
+      .map(({ problem }) => problem)
+      .join();
+  it.each([
+    ['At P6 it shows.', /a code/],
+    ['It is hang-back.', /a code/],
+    ['Your lead foot.', /lead or trail/],
+    ['A strained back.', /injury/],
+    ['It hurts your wrist.', /injury/],
+    ['Hello {nobody}.', /unknown \{nobody\}/],
+    ['It is [[{measured:tempo-ratio}]].', /does not rest on/],
+    ['It is {doubted:hip-shift-address-top}.', /without its figure/],
+    ['A [[bracket.', /bracket too many/],
+    [' ', /no words/],
+  ])('%s is refused', (text, problem) => {
+    expect(problemsWithPhrase('sway-away-shows-1', { text })).toMatch(problem);
+  });
+  it('stand for every cause: what is shown, why, what to try unseen, what is good', () => {
+    const of = (kind: Phrase['kind']) => (phrase: Phrase) =>
+      phrase.kind === kind && phrase.causes?.includes('hang-back') === true;
+    expect(without(of('shows'))).toMatch(/no phrase for what is seen face-on/);
+    expect(without(of('why'))).toMatch(/no phrase for why it makes "fat"/);
+    expect(without(of('unseen'))).toMatch(/no phrase for what to try unseen down-the-line/);
+    expect(without(of('praise'))).toMatch(/no praise that rests on something/);
+    const { id = '' } = builtIn.phrases.find(of('unseen')) ?? {};
+    expect(problemsWithPhrase(id, { text: 'It is {measured:hip-shift-address-impact}.' })).toMatch(
+      /not made/,
+    );
   });
 });
 

@@ -4,9 +4,12 @@ import { cautionSentences } from './cautions.ts';
 import { checkBand } from './check-band.ts';
 import { checkCause } from './check-cause.ts';
 import { checkDrill } from './check-drill.ts';
+import { checkPhrase, checkPhrasesOf } from './check-phrases.ts';
 import { bodyInCue, codesInWords, sidesInWords, wordsOfCause, wordsOfDrill } from './check-words.ts';
 import { drills } from './drills.ts';
 import { observations } from './observations.ts';
+import type { Phrase } from './phrases/phrase.ts';
+import { phrases } from './phrases.ts';
 import type { BandRow, Cause, Drill, Observation } from './types.ts';
 
 export type LibraryContent = {
@@ -14,6 +17,7 @@ export type LibraryContent = {
   readonly observations: readonly Observation[];
   readonly bands: readonly BandRow[];
   readonly drills: readonly Drill[];
+  readonly phrases: readonly Phrase[];
   /** Sentences of safety that a drill may carry. */
   readonly cautions: readonly string[];
 };
@@ -24,6 +28,7 @@ export const builtIn: LibraryContent = {
   observations,
   bands,
   drills,
+  phrases,
   cautions: cautionSentences,
 };
 
@@ -90,12 +95,21 @@ export const checkLibrary = (content: LibraryContent = builtIn): readonly Librar
   for (const cause of content.causes) {
     add(cause.id, checkCause(cause, shelf));
     addWords(cause.id, wordsOfCause(cause));
+    add(cause.id, checkPhrasesOf(cause, content.phrases));
   }
   for (const drill of content.drills) {
     add(drill.id, checkDrill(drill, causesById, cautions));
     addWords(drill.id, wordsOfDrill(drill));
     if (bodyInCue(drill.feel)) add(drill.id, ['gives a cue about the body']);
   }
+  for (const phrase of content.phrases) {
+    const [id] = phrase.causes ?? [];
+    add(phrase.id, checkPhrase(phrase, id === undefined ? null : (causesById.get(id) ?? null), ids));
+  }
+  add(
+    'phrases',
+    twice(content.phrases.map(({ id }) => id)).map((id) => `"${id}" stands twice`),
+  );
   add('bands', content.bands.flatMap(checkBand));
   add(
     'causes',

@@ -1,15 +1,10 @@
+import { variablesIn } from '@ballfirst/library/phrase-variables';
+
 /** What stands for a variable of a phrase, by its name; a value that was not measured is not there. */
 export type PhraseValues = Readonly<Record<string, string>>;
 
 const optional = /\[\[(.*?)\]\]/gs;
 const variable = /\{([a-z]+(?::[a-z-]+)?)\}/g;
-/** Left and right are put in by the hand, later. */
-const byHand = new Set(['lead', 'trail']);
-
-/** The variables a phrase asks for, each once, in their order. */
-export const variablesIn = (text: string): readonly string[] => [
-  ...new Set([...text.matchAll(variable)].flatMap(([, name = '']) => (byHand.has(name) ? [] : [name]))),
-];
 
 const filled = (text: string, values: PhraseValues): string | null =>
   variablesIn(text).every((name) => values[name] !== undefined)

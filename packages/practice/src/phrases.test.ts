@@ -1,9 +1,15 @@
+import { causes } from '@ballfirst/library/causes';
+import { measuredVariables, variablesIn } from '@ballfirst/library/phrase-variables';
 import { phrases } from '@ballfirst/library/phrases';
+import { faults } from '@ballfirst/library/types';
 import { wordsForHand } from '@ballfirst/library/words-for-hand';
 import { describe, expect, it } from 'vitest';
-import { fillPhrase, variablesIn } from './fill-phrase.ts';
-import { offerPhrases, type SavedPhrase, searchPhrases } from './offer-phrases.ts';
-import { amountOf, type PhraseFacts, phraseValues, plainVariables } from './phrase-values.ts';
+import { amountOf, doubtOf } from './amount-of.ts';
+import { bandWords } from './band-words.ts';
+import { fillPhrase } from './fill-phrase.ts';
+import { offerPhrases, searchPhrases } from './offer-phrases.ts';
+import { type PhraseFacts, phraseValues } from './phrase-values.ts';
+import { type SavedPhrase, savedPhrase } from './saved-phrase.ts';
 import { templateOf } from './template-of.ts';
 
 const facts: PhraseFacts = {
@@ -15,8 +21,9 @@ const facts: PhraseFacts = {
   balls: 10,
   cause: 'Hands behind the ball',
   drill: 'Line brush',
-  readings: [{ key: 'handle-ahead-of-lead-thigh', unit: 'mm', value: -41 }],
+  readings: [{ key: 'handle-ahead-of-lead-thigh', unit: 'mm', value: -41, u: 9 }],
 };
+const here = { fault: 'fat', view: 'face-on', observations: [] } as const;
 const handle =
   'At the start your hands are [[{measured:handle-ahead-of-lead-thigh} ]]behind your {lead} thigh.';
 
@@ -46,33 +53,121 @@ describe('a phrase', () => {
 
   it('is offered where what it says is so, the cause at hand first', () => {
     const one = (id: string, given: Partial<SavedPhrase>): SavedPhrase => ({
-      ...{ id, about: 'set-up', text: handle, causes: [], when: null },
+      ...{ id, kind: 'shows', about: 'set-up', text: handle, causes: [], when: null },
+      ...{ seen: null, faults: [], views: [] },
       ...given,
     });
     const when = { key: 'handle-ahead-of-lead-thigh', side: 'below' } as const;
     const list = [one('any', {}), one('cause', { causes: ['handle-back'], when })];
-    const read = (probabilityBelow: number) => [{ key: when.key, probabilityBelow, probabilityAbove: 0 }];
+    const band = { low: -30, high: 30 };
+    const read = (probabilityBelow: number) => [
+      { key: when.key, probabilityBelow, probabilityAbove: 0, band },
+    ];
     const ids = (cause: string | null, readings: ReturnType<typeof read>) =>
-      offerPhrases(list, { cause, values: phraseValues(facts), readings }).map(({ phrase }) => phrase.id);
+      offerPhrases(list, { ...here, cause, values: phraseValues(facts), readings }).map(
+        ({ phrase }) => phrase.id,
+      );
     expect(ids('handle-back', read(0.9))).toEqual(['cause', 'any']);
     expect(ids('handle-back', read(0.2))).toEqual(['any']);
     expect(ids('handle-back', [])).toEqual(['cause', 'any']);
     expect(ids('hang-back', read(0.9))).toEqual(['any']);
-    const offered = offerPhrases(list, { cause: null, values: phraseValues(facts), readings: [] });
+    const offered = offerPhrases(list, {
+      ...{ ...here, cause: null, values: phraseValues(facts), readings: [] },
+    });
     expect(searchPhrases(offered, 'Thigh set-up')).toHaveLength(1);
     expect(searchPhrases(offered, 'driver')).toEqual([]);
   });
 
-  it('of the library asks for nothing that no swing has, and speaks of its own measurement only', () => {
-    for (const { text, when } of phrases) {
-      for (const name of variablesIn(text)) {
-        const known = plainVariables.some((one) => one === name) || name === `measured:${when?.key ?? ''}`;
-        expect([text, name, known]).toEqual([text, name, true]);
+  it('tells the doubt, the side and the band in the units of the student', () => {
+    const told = { key: 'hip-shift-address-top', unit: 'mm', value: -61, u: 9, band: { low: -30, high: 30 } };
+    const values = phraseValues({ ...facts, readings: [told] });
+    expect(values['doubted:hip-shift-address-top']).toBe('6 cm (give or take 1 cm)');
+    expect(values['way:hip-shift-address-top']).toBe('away from the target');
+    expect(bandWords(told, 'metric')).toBe('between 3 cm away from the target and 3 cm towards the target');
+    // 30 mm / 25.4 = 1.18 in; 9 mm = 0.35 in.
+    expect(bandWords(told, 'imperial')).toContain('1.2 in away');
+    expect(doubtOf(told, 'imperial')).toBe('0.4 in');
+    expect(doubtOf({ ...told, u: 2 }, 'metric')).toBe('half a cm');
+    expect(doubtOf({ ...told, unit: 'deg', u: 0.2 }, 'metric')).toBe('1 degree');
+    const bandOf = (key: string, unit: string, low: number | null, high: number | null) =>
+      bandWords({ key, unit, value: 0, band: { low, high } }, 'metric');
+    expect(bandOf('hip-shift-top-lead-arm-down', 'mm', 30, 130)).toBe(
+      'between 3 cm and 13 cm towards the target',
+    );
+    expect(bandOf('shaft-lean-at-address', 'deg', 0, 6)).toBe('up to 6 degrees towards the target');
+    expect(bandOf('trunk-bend-at-address', 'deg', -12, -4)).toBe('between 4 degrees and 12 degrees back');
+    expect(bandOf('hip-past-ball-at-finish', 'mm', 0, null)).toBe('past the ball');
+    expect(bandOf('lead-elbow-after-impact', 'deg', null, 18)).toBe('up to 18 degrees');
+    expect(bandOf('tempo-ratio', 'ratio', 2, 4)).toBe('between 2.0 to 1 and 4.0 to 1');
+    expect(bandOf('tempo-ratio', 'ratio', null, null)).toBeNull();
+    expect(bandOf('unheard-of', 'mm', 1, 2)).toBeNull();
+  });
+
+  it('of the library is whole with its figures and without: nothing is told half filled', () => {
+    for (const { text, kind, when, views = [] } of phrases) {
+      const reading = { key: when?.key ?? '', unit: 'mm', value: -41, u: 9, band: { low: -30, high: 30 } };
+      const known = phraseValues({ ...facts, readings: when === undefined ? [] : [reading] });
+      const bare = phraseValues({ ...facts, readings: [] });
+      for (const filled of [fillPhrase(text, known), fillPhrase(text, bare)]) {
+        if (filled === null) continue;
+        const said = wordsForHand(filled, 'left');
+        expect(said).not.toMatch(/[{}[\]]/);
+        expect(said).not.toMatch(/ {2}| [.,:;]|\(\)/);
+        expect(said).toMatch(/[.!?]$/);
       }
-      const unmeasured = fillPhrase(text, phraseValues({ ...facts, readings: [] }));
-      expect(wordsForHand(unmeasured ?? '', 'left')).not.toMatch(/[{}[\]]/);
-      expect(unmeasured).not.toBeNull();
+      expect(fillPhrase(text, known)).not.toBeNull();
+      if (kind !== 'praise') expect(fillPhrase(text, bare)).not.toBeNull();
+      if (kind === 'unseen') {
+        expect(
+          variablesIn(text).filter((name) => measuredVariables.some((one) => name.startsWith(one))),
+        ).toEqual([]);
+        expect(views).toHaveLength(1);
+      }
     }
+  });
+
+  it('speaks of every cause in every view, and praises only what was looked at', () => {
+    const all = phrases.map(savedPhrase);
+    for (const cause of causes) {
+      for (const view of ['face-on', 'down-the-line'] as const) {
+        for (const fault of Object.keys(cause.brings)) {
+          const miss = faults.find((one) => one === fault);
+          if (miss === undefined) continue;
+          const given = { view, fault: miss, cause: cause.id, values: phraseValues(facts), readings: [] };
+          const kinds = offerPhrases(all, { ...given, observations: [] })
+            .filter(({ phrase }) => phrase.causes.includes(cause.id))
+            .map(({ phrase }) => phrase.kind);
+          expect([cause.id, view, kinds.includes('shows') || kinds.includes('unseen')]).toEqual([
+            cause.id,
+            view,
+            true,
+          ]);
+          expect(kinds).toContain('why');
+          expect(kinds).not.toContain('praise');
+        }
+      }
+    }
+    const tapped = (answer: string) =>
+      offerPhrases(all, {
+        ...{ ...here, cause: 'flip', values: phraseValues(facts), readings: [] },
+        observations: [{ key: 'lead-wrist-cupped', answer }],
+      }).filter(({ phrase }) => phrase.seen?.key === 'lead-wrist-cupped');
+    expect(tapped('yes').map(({ phrase }) => phrase.kind)).toEqual(['shows']);
+    expect(tapped('no').map(({ phrase }) => phrase.kind)).toEqual(['praise']);
+    expect(tapped('cannot-tell').map(({ phrase }) => phrase.kind)).toEqual(['shows']);
+  });
+
+  it('praises a measurement well within its band, and none without a band', () => {
+    const all = phrases.map(savedPhrase);
+    const key = 'hip-shift-address-top';
+    const praised = (probabilityBelow: number, band: unknown) =>
+      offerPhrases(all, {
+        ...{ ...here, cause: null, values: phraseValues(facts) },
+        readings: [{ key, probabilityBelow, probabilityAbove: 0.05, band }],
+      }).some(({ phrase }) => phrase.when?.key === key && phrase.kind === 'praise');
+    expect(praised(0.1, { low: -30, high: 30 })).toBe(true);
+    expect(praised(0.5, { low: -30, high: 30 })).toBe(false);
+    expect(praised(0, null)).toBe(false);
   });
 });
 
@@ -96,5 +191,17 @@ describe('a starting point', () => {
     });
     expect(fillPhrase(template, next)).toContain('Per, in 4 of your 10 balls');
     expect(fillPhrase(template, next)).toContain('6 cm behind your {lead} thigh');
+  });
+
+  it('takes a figure with its doubt, its side and its band along', () => {
+    const told = { key: 'ball-inside-lead-heel', unit: 'mm', value: 41, u: 12, band: { low: 80, high: 130 } };
+    const values = phraseValues({ ...facts, readings: [told] });
+    const said =
+      'It lies 4 cm (give or take 1 cm) inside your right heel. Between 8 cm and 13 cm is usual; here between 8 cm and 13 cm inside your right heel is sound.';
+    const template = templateOf(said, values, 'left');
+    expect(template).toContain('It lies {doubted:ball-inside-lead-heel} {way:ball-inside-lead-heel}.');
+    expect(template).toContain('here {band:ball-inside-lead-heel} is sound.');
+    const next = phraseValues({ ...facts, readings: [{ ...told, value: -21 }] });
+    expect(fillPhrase(template, next)).toContain('2 cm (give or take 1 cm) outside your {lead} heel');
   });
 });

@@ -1,5 +1,7 @@
+import { faults } from '@ballfirst/library/types';
 import { z } from 'zod';
 import { operation } from '../operation.ts';
+import { View } from '../words.ts';
 import { idParam } from './submissions.ts';
 
 const About = z.string().trim().min(1, 'Say what it is about.').max(60);
@@ -16,8 +18,15 @@ export const Phrase = z.object({
   whose: z.enum(['library', 'academy', 'own']),
   /** The causes it speaks of; empty: any. */
   causes: z.array(z.string()),
-  /** Only where this measurement lies on this side of its band, or was not made. */
-  when: z.object({ key: z.string(), side: z.enum(['below', 'above']) }).nullable(),
+  /** What it does: says what is shown, why that makes the miss, what to try unseen, what is good; `plain`: anything. */
+  kind: z.enum(['shows', 'why', 'unseen', 'praise', 'plain']),
+  /** Only where this measurement lies on this side of its band, or was not made; `within`: only where it was. */
+  when: z.object({ key: z.string(), side: z.enum(['below', 'above', 'within']) }).nullable(),
+  /** Only where this was not answered otherwise; `no`: only where it was answered. */
+  seen: z.object({ key: z.string(), answer: z.enum(['yes', 'no']) }).nullable(),
+  /** Only with these misses and in these views; empty: any. */
+  faults: z.array(z.enum(faults)),
+  views: z.array(View),
 });
 
 export const listPhrases = operation({

@@ -1,4 +1,5 @@
 import { phrases } from '@ballfirst/library/phrases';
+import { savedPhrase } from '@ballfirst/practice/saved-phrase';
 import { requireStaff } from '../authorise.ts';
 import { inTransaction } from '../in-transaction.ts';
 import type { Call, Reply } from '../operation-types.ts';
@@ -17,10 +18,7 @@ export const listPhrases = async ({
         return owner === null || owner === membershipId;
       })
       .map(phraseOf);
-    const built = phrases.map(({ id, about, text, causes = [], when = null }) => ({
-      ...{ id, about, text, whose: 'library' as const, causes: [...causes], when },
-    }));
     const of = (whose: 'own' | 'academy') => kept.filter((phrase) => phrase.whose === whose);
-    return { items: [...of('own'), ...of('academy'), ...built] };
+    return { items: [...of('own'), ...of('academy'), ...phrases.map(savedPhrase)] };
   });
 };

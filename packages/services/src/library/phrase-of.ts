@@ -10,6 +10,6 @@ export const phraseOf = (row: KeptRow): z.output<typeof Phrase> => {
   const { about, text, owner } = KeptPhrase.parse(row.content);
   return Phrase.parse({
     ...{ id: row.key, about, text, whose: owner === null ? 'academy' : 'own' },
-    ...{ causes: [], when: null },
+    ...{ kind: 'plain', causes: [], when: null, seen: null, faults: [], views: [] },
   });
 };

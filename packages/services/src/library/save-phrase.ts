@@ -1,7 +1,6 @@
 import { ProblemError } from '@ballfirst/contracts/problems';
 import { newId } from '@ballfirst/db/ids';
-import { variablesIn } from '@ballfirst/practice/fill-phrase';
-import { plainVariables } from '@ballfirst/practice/phrase-values';
+import { keyOfVariable, plainVariables, variablesIn } from '@ballfirst/library/phrase-variables';
 import { isMeasurementKey } from '@ballfirst/swing/measurement-names';
 import { audit } from '../audit.ts';
 import { requireStaff } from '../authorise.ts';
@@ -9,9 +8,10 @@ import { once } from '../once.ts';
 import type { Call, Reply } from '../operation-types.ts';
 import { phraseOf } from './phrase-of.ts';
 
-const isKnown = (name: string): boolean =>
-  plainVariables.some((one) => one === name) ||
-  (name.startsWith('measured:') && isMeasurementKey(name.slice('measured:'.length)));
+const isKnown = (name: string): boolean => {
+  const key = keyOfVariable(name);
+  return key === null ? plainVariables.some((one) => one === name) : isMeasurementKey(key);
+};
 
 /** @throws ProblemError bad-request for a variable no swing could fill, or a brace that belongs to none */
 const checkVariables = (text: string): void => {

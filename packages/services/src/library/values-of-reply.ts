@@ -26,6 +26,9 @@ export const valuesOfReply = async (
   const fault = faultOf(null, { ...submission, hand: submission.student.hand });
   const tally: Readonly<Record<string, unknown>> = Tally.parse(submission.tally);
   const count = tally[fault];
+  const measured = await tx.measurement.findMany({
+    where: { academyId, submissionId: reply.submissionId },
+  });
   return phraseValues({
     player,
     units: submission.student.units === 'imperial' ? 'imperial' : 'metric',
@@ -35,6 +38,6 @@ export const valuesOfReply = async (
     balls: Tally.parse(submission.tally).balls,
     cause: causes.find(({ id }) => id === reply.cause)?.name ?? null,
     drill: drillNameOf(reply.plan),
-    readings: await tx.measurement.findMany({ where: { academyId, submissionId: reply.submissionId } }),
+    readings: measured.map((row) => ({ ...row, band: { low: row.bandLow, high: row.bandHigh } })),
   });
 };

@@ -88,8 +88,11 @@ export function Desk(props: Props) {
   );
   const asked = useMemo(() => observationsOf(fault, view), [fault, view]);
   const now: DeskView = useMemo(
-    () => ({ clipId, marks, evidence, frame: stage.frame, begun: marks.length + observations.length > 0 }),
-    [clipId, marks, evidence, stage.frame, observations],
+    () => ({
+      ...{ clipId, marks, observations, camera: view, evidence, frame: stage.frame },
+      begun: marks.length + observations.length > 0,
+    }),
+    [clipId, marks, evidence, stage.frame, observations, view],
   );
   useEffect(() => {
     if (active) onView(now);

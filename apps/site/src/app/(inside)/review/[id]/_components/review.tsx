@@ -34,6 +34,9 @@ import { type FilmAgainReason, useClaim } from './use-claim.ts';
 
 type Props = { first: Reply<'openReview'>; drills: readonly Drill[]; membershipId: string; role: Role };
 
+/** Before the desk is there, nothing is seen. */
+const notYet = { camera: null, observations: [], evidence: { readings: [] } } as const;
+
 export function Review({ first, drills, membershipId, role }: Props) {
   const held = useClaim(first.submission, membershipId);
   const { submission, setSubmission } = held;
@@ -52,11 +55,12 @@ export function Review({ first, drills, membershipId, role }: Props) {
   const [offered, setOffered] = useState<Offered | null>(null);
   const written = useRef('');
   const { phrases } = helps;
-  const readings = view?.evidence.readings;
   const { units } = first.about;
+  const { camera, observations } = view ?? notYet;
+  const { readings } = (view ?? notYet).evidence;
   const facts = useMemo(
-    () => ({ submission, units, fault, readings: readings ?? [], phrases }),
-    [submission, units, fault, readings, phrases],
+    () => ({ submission, units, fault, phrases, view: camera, readings, observations }),
+    [submission, units, fault, phrases, camera, readings, observations],
   );
   const clips = readyClips(submission.clips, first.marking);
   const kept = clips[at]?.clip.id;

@@ -1,13 +1,13 @@
 import type { Reply } from '@ballfirst/contracts/client';
 import { causes } from '@ballfirst/library/causes';
 import { faultById } from '@ballfirst/library/faults';
-import type { FaultId } from '@ballfirst/library/types';
+import type { CameraView, FaultId } from '@ballfirst/library/types';
 import { wordsForHand } from '@ballfirst/library/words-for-hand';
 import { fillPhrase, type PhraseValues } from '@ballfirst/practice/fill-phrase';
 import { type OfferedPhrase, offerPhrases } from '@ballfirst/practice/offer-phrases';
 import { phraseValues } from '@ballfirst/practice/phrase-values';
 import { clubNames } from '../../../../../words/names.ts';
-import type { Evidence } from '../_marking/marking.ts';
+import type { Evidence, Observation } from '../_marking/marking.ts';
 
 export type Phrase = Reply<'listPhrases'>['items'][number];
 type Submission = Reply<'readSubmission'>;
@@ -16,7 +16,10 @@ export type PhraseFactsHere = {
   readonly submission: Pick<Submission, 'student' | 'tally' | 'club'>;
   readonly units: 'metric' | 'imperial';
   readonly fault: FaultId;
+  /** Where the camera stood, what was measured and what was tapped, of the clip at hand. */
+  readonly view: CameraView | null;
   readonly readings: Evidence['readings'];
+  readonly observations: readonly Observation[];
   readonly phrases: readonly Phrase[];
 };
 /** What fills phrases on this review. */
@@ -48,9 +51,12 @@ export const valuesHere = (help: PhraseFactsHere, { cause, drillName }: Choice):
 export const phrasesHere = (help: PhraseFactsHere, choice: Choice): readonly OfferedPhrase<Phrase>[] => {
   const values = valuesHere(help, choice);
   const { hand } = help.submission.student;
-  return offerPhrases(help.phrases, { cause: choice.cause, values, readings: help.readings }).map(
-    ({ phrase, text }) => ({ phrase, text: wordsForHand(text, hand) }),
-  );
+  const { fault, view, readings, observations } = help;
+  const given = { cause: choice.cause, fault, view, values, readings, observations };
+  return offerPhrases(help.phrases, given).map(({ phrase, text }) => ({
+    phrase,
+    text: wordsForHand(text, hand),
+  }));
 };
 
 /** Words kept with variables, filled from this swing; what was not measured here is left out with its sentence. */

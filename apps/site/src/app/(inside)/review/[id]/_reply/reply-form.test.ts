@@ -1,6 +1,7 @@
 import type { Reply } from '@ballfirst/contracts/client';
 import { causeById } from '@ballfirst/library/causes';
 import { phrases } from '@ballfirst/library/phrases';
+import { savedPhrase } from '@ballfirst/practice/saved-phrase';
 import { expect, it } from 'vitest';
 import type { Mark } from '../_marking/marking.ts';
 import { chooseFrames } from './choose-frames.ts';
@@ -47,13 +48,12 @@ const mark = (position: Mark['position'], frame: number): Mark => ({
 });
 const reading = {
   ...{ key: 'hip-shift-address-top', name: 'Hips', unit: 'mm' as const, value: -61, u: 9, proxy: false },
-  ...{ band: null, probabilityBelow: 0.95, probabilityAbove: 0 },
+  ...{ band: { low: -30, high: 30, label: 'common practice' as const } },
+  ...{ probabilityBelow: 0.95, probabilityAbove: 0 },
 };
 const help = {
   ...{ submission, units: 'metric' as const, fault: 'fat' as const, readings: [reading] },
-  phrases: phrases.map(({ causes = [], when = null, ...phrase }) => ({
-    ...{ ...phrase, whose: 'library' as const, causes: [...causes], when },
-  })),
+  ...{ view: 'face-on' as const, observations: [], phrases: phrases.map(savedPhrase) },
 };
 const marking = { clipId: 'c', marks: [mark('address', 3), mark('top', 40)] };
 
@@ -77,7 +77,7 @@ it('begins with what happened, and says left and right for this player', () => {
   const words = firstWords({ submission, fault: 'fat', drill, cause: 'sway-away', phrases: help });
   expect(words).toContain('Nora, in 6 of your 10 balls the club met the ground before the ball.');
   expect(words).toContain('over the right foot');
-  expect(words).toContain('your hips drift 6 cm away from the target');
+  expect(words).toContain('your hips drift 6 cm (give or take 1 cm) away from the target');
   expect(words.split(/\s+/).length).toBeLessThanOrEqual(120);
 });
 
@@ -126,7 +126,13 @@ it('keeps the offered days and place when another drill is taken, and counts the
 
 it('offers phrases filled for this player, and fills a kept reply again', () => {
   const here = { cause: 'sway-away', drillName: 'Past the stick' };
-  expect(phrasesHere(help, here)[0]?.text).toContain('your hips drift 6 cm away');
+  expect(phrasesHere(help, here)[0]?.text).toContain('your hips drift 6 cm (give or take 1 cm) away');
+  const texts = phrasesHere(help, here).map(({ text }) => text);
+  expect(texts.join(' ')).toContain('between 3 cm away from the target and 3 cm towards the target is sound');
+  expect(texts.join(' ')).not.toMatch(/[{}[\]]/);
+  const behind = phrasesHere({ ...help, readings: [], view: 'down-the-line' }, here);
+  expect(behind[0]?.phrase.kind).toBe('unseen');
+  expect(behind.map(({ phrase }) => phrase.kind)).not.toContain('praise');
   const none = { ...help, readings: [] };
   expect(phrasesHere(none, here)[0]?.text).toContain('your hips drift away');
   const kept = '{player}, be on your {lead} foot. It was {measured:head-shift-address-top}. Go to “{drill}”.';

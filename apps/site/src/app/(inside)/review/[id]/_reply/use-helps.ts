@@ -1,6 +1,7 @@
 'use client';
 import { answerOf, type Reply } from '@ballfirst/contracts/client';
 import { phrases as libraryPhrases } from '@ballfirst/library/phrases';
+import { savedPhrase } from '@ballfirst/practice/saved-phrase';
 import { useCallback, useEffect, useState } from 'react';
 import { api } from '../../../../../http/browser-api.ts';
 import type { Phrase } from './phrase-help.ts';
@@ -10,9 +11,7 @@ import type { Offer } from './reply-form.ts';
 export type Film = NonNullable<Reply<'readReply'>['teachingClip']>;
 export type Start = Reply<'listStartingPoints'>['items'][number];
 
-const builtIn: readonly Phrase[] = libraryPhrases.map(({ id, about, text, causes = [], when = null }) => ({
-  ...{ id, about, text, whose: 'library' as const, causes: [...causes], when },
-}));
+const builtIn: readonly Phrase[] = libraryPhrases.map(savedPhrase);
 
 /** What helps to write a reply: phrases, kept replies, films, and the programme that fits for the chosen cause. */
 export const useHelps = (
