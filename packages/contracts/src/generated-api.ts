@@ -1916,6 +1916,7 @@ export interface components {
         Entry: {
             /** Format: uuid */
             id: string;
+            drillId: string;
             rung: string;
             balls: number;
             clean: number;
@@ -2387,6 +2388,8 @@ export interface components {
             second: {
                 drill: components["schemas"]["DrillCard"];
                 minutes: number;
+                rung: string;
+                done: boolean;
             } | null;
             overCorrection: {
                 /** @enum {string} */
@@ -2554,6 +2557,7 @@ export interface components {
                 last: {
                     /** Format: date */
                     localDate: string;
+                    drillId: string;
                     rung: string;
                     balls: number;
                     clean: number;
@@ -7627,6 +7631,7 @@ export interface operations {
         requestBody: {
             content: {
                 "application/json": {
+                    drillId?: string;
                     rung: string;
                     balls: number;
                     clean: number;
@@ -8039,6 +8044,13 @@ export interface operations {
                             entries: number;
                             balls: number;
                             clean: number;
+                            second: {
+                                drill: string;
+                                rung: string | null;
+                                entries: number;
+                                balls: number;
+                                clean: number;
+                            } | null;
                         } | null;
                         progress: {
                             /** @enum {string} */
@@ -8120,6 +8132,7 @@ export interface operations {
                             id: string;
                             /** Format: date-time */
                             at: string;
+                            drill: string;
                             rung: string;
                             balls: number;
                             clean: number;
@@ -8388,6 +8401,13 @@ export interface operations {
                             entries: number;
                             balls: number;
                             clean: number;
+                            second: {
+                                drill: string;
+                                rung: string | null;
+                                entries: number;
+                                balls: number;
+                                clean: number;
+                            } | null;
                         } | null;
                         progress: {
                             /** @enum {string} */
@@ -8469,6 +8489,7 @@ export interface operations {
                             id: string;
                             /** Format: date-time */
                             at: string;
+                            drill: string;
                             rung: string;
                             balls: number;
                             clean: number;
@@ -9505,11 +9526,20 @@ export interface operations {
                             /** @enum {string} */
                             whose: "library" | "academy" | "own";
                             causes: string[];
+                            /** @enum {string} */
+                            kind: "shows" | "why" | "unseen" | "praise" | "plain";
                             when: {
                                 key: string;
                                 /** @enum {string} */
-                                side: "below" | "above";
+                                side: "below" | "above" | "within";
                             } | null;
+                            seen: {
+                                key: string;
+                                /** @enum {string} */
+                                answer: "yes" | "no";
+                            } | null;
+                            faults: ("fat" | "thin" | "topped" | "slice" | "hook" | "push" | "pull" | "shank" | "heel" | "toe" | "sky")[];
+                            views: ("face-on" | "down-the-line")[];
                         }[];
                     };
                 };
@@ -9577,11 +9607,20 @@ export interface operations {
                         /** @enum {string} */
                         whose: "library" | "academy" | "own";
                         causes: string[];
+                        /** @enum {string} */
+                        kind: "shows" | "why" | "unseen" | "praise" | "plain";
                         when: {
                             key: string;
                             /** @enum {string} */
-                            side: "below" | "above";
+                            side: "below" | "above" | "within";
                         } | null;
+                        seen: {
+                            key: string;
+                            /** @enum {string} */
+                            answer: "yes" | "no";
+                        } | null;
+                        faults: ("fat" | "thin" | "topped" | "slice" | "hook" | "push" | "pull" | "shank" | "heel" | "toe" | "sky")[];
+                        views: ("face-on" | "down-the-line")[];
                     };
                 };
             };

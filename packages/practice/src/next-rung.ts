@@ -21,6 +21,8 @@ export type RungStep = {
 };
 
 const failsToStepBack = 2;
+/** What is said when the last rung is passed. */
+const lastWords = 'That was the last step: send your coach a swing.';
 
 type Place = { readonly at: number; readonly window: GateWindow; readonly step: RungStep };
 
@@ -45,7 +47,7 @@ const stayWords = (verdict: GateVerdict, window: GateWindow): string => {
   return `${window.clean} of ${window.balls} so far. Stay on this step; your goal is eight of ten.`;
 };
 
-const afterEntry = (ladder: readonly Rung[], place: Place, entry: PracticeEntry): Place => {
+const afterEntry = (ladder: readonly Rung[], place: Place, entry: PracticeEntry, endWords: string): Place => {
   const { at } = place;
   const rung = ladder[at];
   if (rung === undefined) throw new RangeError('The ladder has no such rung.');
@@ -61,7 +63,7 @@ const afterEntry = (ladder: readonly Rung[], place: Place, entry: PracticeEntry)
     const next = ladder[at + 1];
     const passed = `Passed: ${rungWords(rung.id)}, ${place.window.clean + entry.clean} clean of ${place.window.balls + entry.balls}.`;
     if (next === undefined) {
-      const words = `${passed} That was the last step: send your coach a swing.`;
+      const words = `${passed} ${endWords}`;
       return { at, window: freshWindow, step: { ...stand(rung, freshWindow, 'passed', words), done: true } };
     }
     const words = `${passed} Next: ${rungWords(next.id)}.`;
@@ -87,17 +89,19 @@ const afterEntry = (ladder: readonly Rung[], place: Place, entry: PracticeEntry)
  * @param entries - in the order they were logged
  * @param ladder - the programme's rungs in order, at least one
  * @param startAt - the rung the programme begins with; the first if not given
+ * @param endWords - what is said when the last rung is passed
  * @throws RangeError on an empty ladder, an unknown rung or an impossible entry
  */
 export const nextRung = (
   entries: readonly PracticeEntry[],
   ladder: readonly Rung[],
   startAt?: RungId,
+  endWords = lastWords,
 ): RungStep => {
   const at = startAt === undefined ? 0 : ladder.findIndex((rung) => rung.id === startAt);
   const first = ladder[at];
   if (first === undefined) throw new RangeError('A ladder has at least the rung it starts with.');
   const words = `Begin with ${rungWords(first.id)}. A try ends after ${stopAtBalls} balls at the latest.`;
   const start: Place = { at, window: freshWindow, step: stand(first, freshWindow, 'stay', words) };
-  return entries.reduce((place, entry) => afterEntry(ladder, place, entry), start).step;
+  return entries.reduce((place, entry) => afterEntry(ladder, place, entry, endWords), start).step;
 };

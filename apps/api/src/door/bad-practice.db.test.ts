@@ -24,7 +24,9 @@ const practising = async (status = 'open') => {
   const { id: academyId } = await createAcademy(database.db);
   const member = await createMembership(database.db, { academyId, role: 'student', name: 'Ann Ash' });
   const { id: studentId } = await createStudent(database.db, { academyId, membershipId: member.id });
-  const { id } = await createProgramme(database.db, { academyId, studentId, status });
+  const { id } = await createProgramme(database.db, {
+    ...{ academyId, studentId, status, secondDrillId: 'line-brush', secondMinutes: 10 },
+  });
   const cookie = await cookieOf(door, member);
   const log = (entry: object, key = randomUUID()) =>
     door.app.inject({
@@ -76,6 +78,26 @@ it('after the end of a programme nothing more is logged', async () => {
       { code: 'wrong-state', detail: 'This programme has ended.' },
     ]);
     expect(await kept()).toEqual([]);
+  }
+});
+
+it('the second drill of a programme is refused the same, and logged once', async () => {
+  const { log, kept } = await practising();
+  const of = { drillId: 'line-brush' };
+  expect((await log({ ...of, balls: 10_000, clean: 9_000 })).json().code).toBe('bad-request');
+  expect((await log({ ...of, balls: 10, clean: 11 })).json().code).toBe('practice-not-possible');
+  expect((await log({ drillId: 'no-such' })).json().fields).toMatchObject([{ path: 'drillId' }]);
+  const key = randomUUID();
+  const [first, again] = [
+    await log({ ...of, localDate: '2026-03-11' }, key),
+    await log({ ...of, localDate: '2026-03-11' }, key),
+  ];
+  expect(again.json()).toEqual(first.json());
+  expect(first.json().entry).toMatchObject({ drillId: 'line-brush', localDate: '2026-03-10' });
+  expect(await kept()).toMatchObject([{ second: true, localDate: '2026-03-10' }]);
+  for (const status of ['done', 'replaced']) {
+    const late = await (await practising(status)).log(of);
+    expect([late.statusCode, late.json().code]).toEqual([409, 'wrong-state']);
   }
 });
 

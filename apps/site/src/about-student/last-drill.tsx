@@ -10,6 +10,20 @@ type Props = Pick<About, 'last' | 'progress'> & {
   told: boolean;
 };
 
+const rungOf = (rung: string | null): string | null =>
+  rung === null ? null : (rungNames[rung] ?? spelt(rung)).toLowerCase();
+
+/** The drill that supports it, with what was practised of that. */
+function Second({ second }: { second: NonNullable<About['last']>['second'] }) {
+  if (second === null) return null;
+  return (
+    <p className="small">
+      {aboutWords.secondLine(second.drill, rungOf(second.rung))}.{' '}
+      {aboutWords.practised(second.entries, second.clean, second.balls)}
+    </p>
+  );
+}
+
 /** The last cause that was answered, its drill, and whether it works. */
 export function LastDrill({ last, progress, told }: Props) {
   if (told && last !== null) {
@@ -25,6 +39,7 @@ export function LastDrill({ last, progress, told }: Props) {
           {aboutWords.inAll} <When at={last.since} as="day" />:{' '}
           {aboutWords.practised(last.entries, last.clean, last.balls)}
         </p>
+        <Second second={last.second} />
       </div>
     );
   }
@@ -37,10 +52,11 @@ export function LastDrill({ last, progress, told }: Props) {
         <>
           <p>{causes.find(({ id }) => id === last.cause)?.name ?? spelt(last.cause)}</p>
           <p className="small">
-            {aboutWords.lastLine(last.drill, (rungNames[last.rung] ?? spelt(last.rung)).toLowerCase())},{' '}
-            {aboutWords.statuses[last.status]} {aboutWords.since} <When at={last.since} as="day" />.{' '}
+            {aboutWords.lastLine(last.drill, rungOf(last.rung) ?? '')}, {aboutWords.statuses[last.status]}{' '}
+            {aboutWords.since} <When at={last.since} as="day" />.{' '}
             {aboutWords.practised(last.entries, last.clean, last.balls)}
           </p>
+          <Second second={last.second} />
         </>
       )}
       {progress !== null && (

@@ -68,8 +68,8 @@ export const lineOf = (item: Item, units: 'metric' | 'imperial'): ReactNode => {
     case 'entry':
       return (
         <>
-          {aboutWords.entry(item.clean, item.balls, rungName(item.rung))}. {verdictNames[item.verdict]}.
-          {pain(item.pain)}
+          {aboutWords.entry(item.drill, item.clean, item.balls, rungName(item.rung))}.{' '}
+          {verdictNames[item.verdict]}.{pain(item.pain)}
         </>
       );
     case 'question':

@@ -1,7 +1,7 @@
 import { rungNames, spelt } from '../words/names.ts';
 import { ladderWords } from '../words/practice.ts';
 import styles from './drill-card.module.css';
-import { type Programme, type Rung, rungStates } from './rung-states.ts';
+import { type OnLadder, type Rung, rungStates } from './rung-states.ts';
 
 const detailsOf = ({ ball, balls, speedPercent, filmed }: Rung): string =>
   [
@@ -11,7 +11,7 @@ const detailsOf = ({ ball, balls, speedPercent, filmed }: Rung): string =>
   ].join(', ');
 
 /** The steps from the gentlest to the course, drawn as a ladder lying on its side rail; `full` says what is clean. */
-export function RungLadder({ programme, full }: { programme: Programme; full: boolean }) {
+export function RungLadder({ programme, full }: { programme: OnLadder; full: boolean }) {
   return (
     <ol className={styles.ladder}>
       {rungStates(programme).map(({ rung, state }) => (

@@ -11,6 +11,8 @@ export const aboutWords = {
   inAll: 'In all since',
   lastNone: 'No drill was given yet.',
   lastLine: (drill: string, rung: string) => `${drill}, on ${rung}`,
+  secondLine: (drill: string, rung: string | null) =>
+    rung === null ? `Then ${drill}` : `Then ${drill}, on ${rung}`,
   practised: (entries: number, clean: number, balls: number) =>
     entries === 0
       ? 'Nothing logged.'
@@ -56,7 +58,8 @@ export const aboutWords = {
   saidRead: 'read it, and said so',
   asked: 'asked back',
   answered: 'answered',
-  entry: (clean: number, balls: number, rung: string) => `${clean} of ${balls} clean, ${rung}`,
+  entry: (drill: string, clean: number, balls: number, rung: string) =>
+    `${drill}: ${clean} of ${balls} clean, ${rung}`,
   given: (drill: string, cause: string) => `${drill}, for: ${cause}`,
   noCause: 'no cause named',
 

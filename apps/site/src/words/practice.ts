@@ -1,5 +1,6 @@
 export const practiceWords = {
   title: 'Log practice',
+  secondTitle: (drill: string) => `Log ${drill}`,
   rung: 'Practised step',
   rungHint: 'Your step is filled in. Change it only if you practised another one.',
   balls: (ball: boolean) => (ball ? 'Balls' : 'Swings'),

@@ -54,6 +54,7 @@ export const TimelineItem = z.discriminatedUnion('kind', [
     kind: z.literal('entry'),
     id: Id,
     at: Instant,
+    drill: z.string(),
     rung: z.string(),
     balls: z.number().int(),
     clean: z.number().int(),
@@ -94,6 +95,16 @@ export const AboutStudent = z.object({
       entries: z.number().int(),
       balls: z.number().int(),
       clean: z.number().int(),
+      /** The drill that supports it, and what was practised of that. */
+      second: z
+        .object({
+          drill: z.string(),
+          rung: z.string().nullable(),
+          entries: z.number().int(),
+          balls: z.number().int(),
+          clean: z.number().int(),
+        })
+        .nullable(),
     })
     .nullable(),
   progress: Progress.nullable(),

@@ -60,6 +60,8 @@ export const DrillCard = z.object({
 });
 export const Entry = z.object({
   id: Id,
+  /** Which of the programme's drills was practised. */
+  drillId: z.string(),
   rung: z.string(),
   balls: z.number().int(),
   clean: z.number().int(),
@@ -96,7 +98,15 @@ export const Programme = z.object({
   drill: DrillCard,
   session: Session,
   /** A drill that supports the first, after it on the same days. */
-  second: z.object({ drill: DrillCard, minutes: z.number().int() }).nullable(),
+  second: z
+    .object({
+      drill: DrillCard,
+      minutes: z.number().int(),
+      rung: z.string(),
+      /** Its last rung is passed. */
+      done: z.boolean(),
+    })
+    .nullable(),
   /** The opposite miss comes because the drill works: what to do about it. */
   overCorrection: z.object({ how: z.enum(['into', 'through']), words: Sentence }).nullable(),
   entries: z.array(Entry),
@@ -266,6 +276,8 @@ export const logPractice = operation({
   summary: 'Log practice; answers whether the rung is passed, and why.',
   params: idParam,
   body: z.object({
+    /** Which of the programme's drills; absent: the first. */
+    drillId: z.string().max(60).exactOptional(),
     rung: z.string().max(40),
     balls: z
       .number()

@@ -133,6 +133,7 @@ export const Review = z.object({
       last: z
         .object({
           localDate: LocalDate,
+          drillId: z.string(),
           rung: z.string(),
           balls: z.number().int(),
           clean: z.number().int(),

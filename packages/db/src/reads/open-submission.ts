@@ -125,12 +125,14 @@ export type OpenSubmission = {
     exaggeration: string;
     place: string;
     weeklyMinutes: number;
+    secondDrillId: string | null;
     rung: string;
     status: 'open' | 'held';
     holdReason: string | null;
     createdAt: string;
     entries: {
       id: string;
+      drillId: string;
       rung: string;
       balls: number;
       clean: number;

@@ -15,10 +15,16 @@ import { timelineOf } from './timeline-of.ts';
 
 type About = Reply<'readAbout'>;
 
+const practised = (entries: readonly { readonly balls: number; readonly clean: number }[]) => ({
+  entries: entries.length,
+  balls: entries.reduce((sum, { balls }) => sum + balls, 0),
+  clean: entries.reduce((sum, { clean }) => sum + clean, 0),
+});
+
 const lastOf = async (tx: Tx, academyId: string, studentId: string): Promise<About['last']> => {
   const row = await tx.programme.findFirst({
     where: { academyId, studentId },
-    include: { entries: { select: { balls: true, clean: true } } },
+    include: { entries: { select: { balls: true, clean: true, second: true } } },
     orderBy: [{ createdAt: 'desc' }, { id: 'desc' }],
   });
   if (row === null) return null;
@@ -28,9 +34,14 @@ const lastOf = async (tx: Tx, academyId: string, studentId: string): Promise<Abo
     rung: row.rung,
     status: ProgrammeStatus.parse(row.status),
     since: row.createdAt.toISOString(),
-    entries: row.entries.length,
-    balls: row.entries.reduce((sum, { balls }) => sum + balls, 0),
-    clean: row.entries.reduce((sum, { clean }) => sum + clean, 0),
+    ...practised(row.entries.filter(({ second }) => !second)),
+    second:
+      row.secondDrillId === null
+        ? null
+        : {
+            ...{ drill: drillName(row.secondDrillId), rung: row.secondRung },
+            ...practised(row.entries.filter(({ second }) => second)),
+          },
   };
 };
 

@@ -31,7 +31,10 @@ export const timelineOf = async (
     orderBy: [{ createdAt: 'desc' }, { id: 'desc' }],
     take,
   });
-  const entries = await tx.practiceEntry.findMany({ where: own, orderBy: [...newest], take });
+  const entries = await tx.practiceEntry.findMany({
+    ...{ where: own, orderBy: [...newest], take },
+    include: { programme: { select: { drillId: true, secondDrillId: true } } },
+  });
   const questions = await tx.question.findMany({ where: own, orderBy: [...newest], take });
   const lessons = await tx.lesson.findMany({
     ...{ where: own, include: lineTestInclude, orderBy: [...newest], take },
@@ -66,8 +69,9 @@ export const timelineOf = async (
     ...programmes.map(({ id, createdAt, cause, drillId }) => ({
       ...{ kind: 'programme' as const, id, at: createdAt.toISOString(), cause, drill: drillName(drillId) },
     })),
-    ...entries.map(({ id, at, rung, balls, clean, verdict, pain }) => ({
+    ...entries.map(({ id, at, rung, balls, clean, verdict, pain, second, programme }) => ({
       ...{ kind: 'entry' as const, id, at: at.toISOString(), rung, balls, clean },
+      drill: drillName((second ? programme.secondDrillId : null) ?? programme.drillId),
       ...{ verdict: Verdict.parse(verdict), pain: Pain.parse(pain) },
     })),
     ...questions.map(({ id, at, replyId, voice, words }) => ({

@@ -28,8 +28,9 @@ export const raiseStuck = async (
   if (checkIn !== null && checkIn.days >= unansweredDays) {
     about.push({ subjectId: checkIn.checkInId, name: 'raise-stuck' });
   }
-  const rung = await rungNotPassed(tx, ctx.academyId, programme.programmeId);
-  if (rung !== null) about.push({ subjectId: programme.programmeId, name: `raise-stuck.${rung}` });
+  for (const step of await stepsNotPassed(tx, ctx.academyId, programme.programmeId)) {
+    about.push({ subjectId: programme.programmeId, name: `raise-stuck.${step}` });
+  }
   for (const { subjectId, name } of about) {
     await onceEffect({ ...ctx, tx }, { eventId: subjectId, name }, () =>
       raiseConcern(tx, ctx, {
@@ -40,19 +41,30 @@ export const raiseStuck = async (
   }
 };
 
-/** The step on which the last entries all stayed, or null. */
-export const rungNotPassed = async (
+const stepNotPassed = async (
   tx: Tx,
-  academyId: string,
-  programmeId: string,
-): Promise<string | null> => {
+  where: { readonly academyId: string; readonly programmeId: string; readonly second: boolean },
+): Promise<string[]> => {
   const last = await tx.practiceEntry.findMany({
-    where: { academyId, programmeId },
+    where,
     orderBy: [{ at: 'desc' }, { id: 'desc' }],
     take: entriesWithoutPassing,
   });
   const [newest] = last;
-  if (newest === undefined || last.length < entriesWithoutPassing) return null;
+  if (newest === undefined || last.length < entriesWithoutPassing) return [];
   const same = last.every(({ rung, verdict }) => rung === newest.rung && verdict !== 'passed');
-  return same ? newest.rung : null;
+  return same ? [where.second ? `second.${newest.rung}` : newest.rung] : [];
 };
+
+/**
+ * The steps on which the last entries all stayed: of either drill, each by its own entries, because those of the other say
+ * nothing of its step. One of the second drill begins with `second.`
+ */
+export const stepsNotPassed = async (
+  tx: Tx,
+  academyId: string,
+  programmeId: string,
+): Promise<readonly string[]> => [
+  ...(await stepNotPassed(tx, { academyId, programmeId, second: false })),
+  ...(await stepNotPassed(tx, { academyId, programmeId, second: true })),
+];

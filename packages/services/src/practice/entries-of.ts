@@ -35,19 +35,29 @@ const asPractised = (row: EntryRow): PracticeEntry => ({
   localDate: row.localDate,
 });
 
-/** Where the student stands after the entries given, in the order they were logged. */
-export const stepAfter = (ladder: readonly Rung[], rows: readonly EntryRow[]): RungStep =>
-  nextRung(rows.map(asPractised), ladder);
+/** The drill that entries are of: the first of its programme, or the second that supports it. */
+export type LadderOf = {
+  readonly drillId: string;
+  readonly second: boolean;
+  readonly ladder: readonly Rung[];
+};
 
-/** The entries as the contract says them, newest first; the words are those each one was answered with. */
+const endWords = 'That was its last step: keep it to begin your sessions with.';
+
+/** Where the student stands after the entries of one drill, in the order they were logged. */
+export const stepAfter = ({ ladder, second }: LadderOf, rows: readonly EntryRow[]): RungStep =>
+  nextRung(rows.map(asPractised), ladder, undefined, second ? endWords : undefined);
+
+/** The entries of one drill as the contract says them, newest first; the words are those each one was answered with. */
 export const entriesOf = (
-  ladder: readonly Rung[],
+  of: LadderOf,
   rows: readonly EntryRow[],
   hand: PlayingHand,
 ): z.output<typeof Entry>[] =>
   rows
     .map((row, index) => ({
       id: row.id,
+      drillId: of.drillId,
       rung: row.rung,
       balls: row.balls,
       clean: row.clean,
@@ -56,6 +66,6 @@ export const entriesOf = (
       localDate: row.localDate,
       at: row.at.toISOString(),
       verdict: Verdict.parse(row.verdict),
-      words: wordsForHand(stepAfter(ladder, rows.slice(0, index + 1)).words, hand),
+      words: wordsForHand(stepAfter(of, rows.slice(0, index + 1)).words, hand),
     }))
     .reverse();

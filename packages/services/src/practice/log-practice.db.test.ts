@@ -102,6 +102,68 @@ describe('logging practice', () => {
     }
   });
 
+  it('takes the second drill by its own ladder and gate; the programme lives by the first', async () => {
+    const second = { secondDrillId: 'line-brush', secondMinutes: 10 };
+    const { log, academyId } = await practising(second);
+    const began = await log({ drillId: 'line-brush', clean: 6 });
+    expect(began.entry).toMatchObject({ drillId: 'line-brush', verdict: 'passed' });
+    expect(began.programme).toMatchObject({
+      rung: 'rehearsal',
+      status: 'open',
+      second: { rung: 'brush', done: false },
+    });
+    const first = await log({ drillId: 'flat-towel', clean: 6 });
+    expect(first.programme).toMatchObject({ rung: 'brush', second: { rung: 'brush' } });
+    expect(first.programme.entries.map(({ drillId }) => drillId).sort()).toEqual([
+      'flat-towel',
+      'line-brush',
+    ]);
+    // Two failed tries of the second step it back; the first stays where it is.
+    await log({ drillId: 'line-brush', rung: 'brush', clean: 0 });
+    const back = await log({ drillId: 'line-brush', rung: 'brush', clean: 0 });
+    expect(back).toMatchObject({
+      entry: { verdict: 'back' },
+      programme: { rung: 'brush', second: { rung: 'rehearsal' } },
+    });
+    expect((await entriesOf(academyId)).map((entry) => entry.second).sort()).toEqual([
+      false,
+      true,
+      true,
+      true,
+    ]);
+    expect(back.programme.second?.drill.cautions.length).toBeGreaterThanOrEqual(3);
+  });
+
+  it('ends nothing with the last rung of the second drill, and everything with that of the first', async () => {
+    const { log } = await practising({ secondDrillId: 'set-up-photo', secondMinutes: 5 });
+    const { programme: before } = await log({ drillId: 'set-up-photo', balls: 5, clean: 5 });
+    const rungs = before.second?.drill.ladder ?? [];
+    let last = before;
+    for (const { id, balls, filmed } of rungs.slice(1)) {
+      last = (await log({ drillId: 'set-up-photo', rung: id, balls, clean: balls, filmed })).programme;
+    }
+    expect(last).toMatchObject({ status: 'open', second: { done: true } });
+    expect(last.entries[0]?.words).toContain('keep it to begin your sessions with');
+    await log();
+    await log({ rung: 'brush' });
+    expect((await log({ rung: 'hip-high', clean: 10 })).programme.status).toBe('done');
+    await expect(log({ drillId: 'set-up-photo' })).rejects.toMatchObject({ code: 'wrong-state' });
+  });
+
+  it('holds both drills at a pain in either, and refuses the second what it refuses the first', async () => {
+    const { log, academyId } = await practising({ secondDrillId: 'line-brush', secondMinutes: 10 });
+    const of = { drillId: 'line-brush' };
+    await expect(log({ ...of, balls: 5, clean: 6 })).rejects.toMatchObject({ code: 'practice-not-possible' });
+    await expect(log({ ...of, rung: 'no-such' })).rejects.toMatchObject({ code: 'bad-request' });
+    await expect(log({ drillId: 'ball-fence' })).rejects.toMatchObject({ code: 'bad-request' });
+    expect(await entriesOf(academyId)).toEqual([]);
+    const { programme } = await log({ ...of, pain: 'new' });
+    expect(programme).toMatchObject({ status: 'held', rung: 'rehearsal' });
+    for (const drillId of ['line-brush', 'flat-towel']) {
+      await expect(log({ drillId })).rejects.toMatchObject({ code: 'practice-held' });
+    }
+  });
+
   it('refuses more clean ones than balls, and a rung that is not of the programme', async () => {
     const { log, academyId } = await practising();
     await expect(log({ balls: 5, clean: 6 })).rejects.toMatchObject({ code: 'practice-not-possible' });

@@ -1,18 +1,18 @@
 import { localDate } from '@ballfirst/calendar/local-date';
 import { ProblemError } from '@ballfirst/contracts/problems';
-import { Place } from '@ballfirst/contracts/words';
 import { newId } from '@ballfirst/db/ids';
 import { audit } from '../audit.ts';
 import { requireStudent } from '../authorise.ts';
 import { once } from '../once.ts';
 import type { Call, Reply } from '../operation-types.ts';
 import { emit } from '../outbox.ts';
-import { ladderOf, stepAfter } from './entries-of.ts';
-import { firmer } from './firmer.ts';
+import { stepAfter } from './entries-of.ts';
 import { holdPractice } from './hold-practice.ts';
+import { keptStep } from './kept-step.ts';
 import { lockProgramme } from './lock-programme.ts';
 import { programmeNow } from './programme-now.ts';
 import { findProgramme } from './programme-of.ts';
+import { practisedOf } from './second-of.ts';
 
 /**
  * Logs practice and says where the student stands. Pain that is new or worse holds the practice at once.
@@ -27,7 +27,13 @@ export const logPractice = async ({ ctx, input }: Call<'logPractice'>): Promise<
     const row = await lockProgramme(tx, ctx, input.id);
     if (row.status === 'held') throw new ProblemError('practice-held');
     if (row.status !== 'open') throw new ProblemError('wrong-state', 'This programme has ended.');
-    const ladder = ladderOf({ ...row, place: Place.parse(row.place) });
+    const of = practisedOf(row, input.drillId);
+    if (of === null) {
+      throw new ProblemError('bad-request', undefined, [
+        { path: 'drillId', message: 'This drill is not part of your programme.' },
+      ]);
+    }
+    const { ladder } = of;
     if (!ladder.some((rung) => rung.id === input.rung)) {
       throw new ProblemError('bad-request', undefined, [
         { path: 'rung', message: 'This step is not part of your programme.' },
@@ -43,18 +49,15 @@ export const logPractice = async ({ ctx, input }: Call<'logPractice'>): Promise<
       clean: input.clean,
       filmed: input.filmed,
       pain: input.pain,
+      second: of.second,
       localDate: localDate(now, row.student.membership.zone),
       at: now,
     };
-    const step = stepAfter(ladder, [...row.entries, { ...entry, verdict: 'stay' }]);
+    const step = stepAfter(of, [...of.entries, { ...entry, verdict: 'stay' }]);
     await tx.practiceEntry.create({ data: { ...entry, verdict: step.verdict } });
     await tx.programme.update({
       where: { academyId_id: { academyId, id: row.id } },
-      data: {
-        rung: step.rung,
-        exaggeration: step.firmer ? firmer(row, row.student.ageGroup) : row.exaggeration,
-        ...(step.done ? { status: 'done', endedAt: now } : {}),
-      },
+      data: keptStep(of, step, { now, ageGroup: row.student.ageGroup }),
     });
     await tx.checkIn.updateMany({
       where: { academyId, programmeId: row.id, status: 'sent', asks: 'practice' },

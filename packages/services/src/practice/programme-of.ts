@@ -11,7 +11,8 @@ import { requireReader } from '../authorise.ts';
 import type { Context } from '../context.ts';
 import type { Reply } from '../operation-types.ts';
 import { drillCardOf } from './drill-card-of.ts';
-import { entriesOf, ladderOf } from './entries-of.ts';
+import { entriesOf, stepAfter } from './entries-of.ts';
+import { firstOf, type Practised, secondOf } from './second-of.ts';
 import { sessionOf } from './session-of.ts';
 
 /** What a programme is read with; entries in the order they were logged. */
@@ -37,6 +38,26 @@ export const findProgramme = async (tx: Tx, ctx: Context, id: string): Promise<F
 export const handOf = (student: { readonly hand: string }): PlayingHand =>
   student.hand === 'left' ? 'left' : 'right';
 
+type SecondShown = Reply<'readProgramme'>['second'];
+
+/** The drill that supports the first, with where the student stands on it; null where there is none. */
+const secondShown = (row: FullProgramme, of: Practised | null, hand: PlayingHand): SecondShown => {
+  const { secondMinutes } = row;
+  if (of === null || secondMinutes === null) return null;
+  return {
+    drill: drillCardOf({ ...of, place: Place.parse(row.place) }, hand),
+    minutes: secondMinutes,
+    rung: of.rung,
+    done: of.entries.length > 0 && stepAfter(of, of.entries).done,
+  };
+};
+
+/** The entries of both drills, newest first. */
+const allEntries = (drills: readonly Practised[], hand: PlayingHand): Reply<'readProgramme'>['entries'] =>
+  drills
+    .flatMap((of) => entriesOf(of, of.entries, hand))
+    .sort((a, b) => b.at.localeCompare(a.at) || b.id.localeCompare(a.id));
+
 /** The session on the present rung; of a ladder that has changed since, on its first one. */
 const sessionNow = (row: FullProgramme, ladder: readonly Rung[]): Reply<'readProgramme'>['session'] => {
   const drill = drillById(row.drillId);
@@ -58,8 +79,9 @@ export const programmeOf = (
   const place = Place.parse(row.place);
   const hand = handOf(row.student);
   const [checkIn] = row.checkIns;
-  const ladder = ladderOf({ ...row, place });
-  const { exaggeration, secondDrillId, secondMinutes } = row;
+  const first = firstOf(row);
+  const second = secondOf(row);
+  const { ladder, exaggeration } = first;
   return {
     id: row.id,
     cause: row.cause,
@@ -71,15 +93,9 @@ export const programmeOf = (
     holdReason: row.status === 'held' ? painHoldSentence : null,
     drill: drillCardOf({ drillId: row.drillId, place, exaggeration, ladder }, hand),
     session: sessionNow(row, ladder),
-    second:
-      secondDrillId === null || secondMinutes === null
-        ? null
-        : {
-            drill: drillCardOf({ drillId: secondDrillId, place, exaggeration: 'mild' }, hand),
-            minutes: secondMinutes,
-          },
+    second: secondShown(row, second, hand),
     overCorrection,
-    entries: entriesOf(ladder, row.entries, hand),
+    entries: allEntries(second === null ? [first] : [first, second], hand),
     nextCheckIn:
       checkIn === undefined
         ? null

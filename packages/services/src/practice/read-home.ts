@@ -42,6 +42,11 @@ const toPutRight = (swings: readonly SubmissionRow[]) => {
 const tellsOfPain = ({ pain, painSeenAt, status }: SubmissionRow): boolean =>
   pain !== 'none' && painSeenAt === null && status !== 'answered';
 
+/** Those of both drills: each is practised from here. */
+const cautionsFor = ({ drill, second }: Reply<'readProgramme'>): string[] => [
+  ...new Set([...drill.cautions, ...(second?.drill.cautions ?? [])]),
+];
+
 /** The student's home: the one thing to do next, and what lies behind it. */
 export const readHome = async ({ ctx }: Pick<Call<'readHome'>, 'ctx'>): Promise<Reply<'readHome'>> => {
   const { studentId } = requireStudent(ctx);
@@ -101,7 +106,7 @@ export const readHome = async ({ ctx }: Pick<Call<'readHome'>, 'ctx'>): Promise<
         sentence: replySentence(row.cause, handOf(student)),
       })),
       weeks: weeks.map(({ week, entries, balls, clean, days }) => ({ week, entries, balls, clean, days })),
-      cautions: programme?.drill.cautions ?? [...everyDrill],
+      cautions: programme === null ? [...everyDrill] : cautionsFor(programme),
     };
   });
 };

@@ -21,8 +21,8 @@ const markingOf = (clip: OpenSubmission['clips'][number]) => ({
 const lastEntry = (entries: NonNullable<OpenSubmission['programme']>['entries']) => {
   const [last] = entries;
   if (last === undefined) return null;
-  const { localDate, rung, balls, clean, verdict } = last;
-  return { localDate, rung, balls, clean, verdict: Verdict.parse(verdict) };
+  const { localDate, drillId, rung, balls, clean, verdict } = last;
+  return { localDate, drillId, rung, balls, clean, verdict: Verdict.parse(verdict) };
 };
 
 /** Everything the review screen needs, in one statement. @throws ProblemError not-found */

@@ -37,7 +37,9 @@ const setting = async () => {
   const entries: string[] = [];
   for (const [index, localDate] of days.entries()) {
     const pain = index === 3 ? 'new' : 'none';
-    entries.push((await createEntry(test.db, programme, { localDate, pain, clean: index })).id);
+    // Every other one of the second drill: a week counts what was practised, whichever drill it was of.
+    const second = index % 2 === 1;
+    entries.push((await createEntry(test.db, programme, { localDate, pain, clean: index, second })).id);
   }
   const ctx = systemWorld(test.db, factoryNow).contextOf(academyId);
   return { academyId, studentId, ctx, entries, swings: swings.map(({ id }) => id) };

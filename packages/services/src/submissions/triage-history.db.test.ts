@@ -78,6 +78,22 @@ describe('the place of a swing knows its student', () => {
     expect((await sent(student, fat)).kinds).toContain('stuck');
   });
 
+  it('each drill is stuck by its own entries: those of the other say nothing of its step', async () => {
+    const { student, programme } = await practising('open');
+    const log = (day: number, second: boolean) =>
+      createEntry(test.db, programme, {
+        ...{ clean: 3, verdict: 'stay', localDate: `2026-03-0${day}`, second },
+        at: new Date(`2026-03-0${day}T1${second ? 1 : 0}:00:00Z`),
+      });
+    for (let day = 1; day <= 4; day += 1) {
+      await log(day, false);
+      await log(day, true);
+    }
+    expect((await sent(student, fat)).kinds).not.toContain('stuck');
+    await log(5, true);
+    expect((await sent(student, fat)).kinds).toContain('stuck');
+  });
+
   it('the opposite miss under an open programme is progress and raises nothing', async () => {
     const { student } = await practising('open');
     const { kinds, headStartHours } = await sent(student, thin);

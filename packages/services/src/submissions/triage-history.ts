@@ -3,7 +3,7 @@ import type { Tx } from '@ballfirst/db/with-academy';
 import type { FaultId } from '@ballfirst/library/types';
 import { workingHoursOf } from '../academy/working-hours-of.ts';
 import type { Context } from '../context.ts';
-import { rungNotPassed } from '../follow-ups/raise-stuck.ts';
+import { stepsNotPassed } from '../follow-ups/raise-stuck.ts';
 import { faultOf } from '../review/fault-of.ts';
 import type { TriageFacts, TriageHistory } from './triage-of.ts';
 
@@ -44,7 +44,7 @@ export const triageHistory = async (tx: Tx, ctx: Context, of: Of): Promise<Triag
   return {
     openProgrammeFault,
     mendedFaults: faultsOf('done').filter((fault) => fault !== openProgrammeFault),
-    stuck: open !== undefined && (await rungNotPassed(tx, academyId, open.id)) !== null,
+    stuck: open !== undefined && (await stepsNotPassed(tx, academyId, open.id)).length > 0,
     promiseAtRisk: await isAtRisk(tx, ctx, of),
   };
 };

@@ -7,10 +7,11 @@ import styles from './home.module.css';
 type Entry = Programme['entries'][number];
 const shown = 3;
 
-function Line({ entry }: { entry: Entry }) {
+function Line({ entry, drill }: { entry: Entry; drill: string | null }) {
   return (
     <li className={styles.line}>
       <span>
+        {drill !== null && `${drill}: `}
         <strong>{practiceWords.entry(entry.clean, entry.balls)}</strong>{' '}
         {(rungNames[entry.rung] ?? spelt(entry.rung)).toLowerCase()}
         {entry.filmed && `, ${practiceWords.entryFilmed}`}
@@ -23,14 +24,17 @@ function Line({ entry }: { entry: Entry }) {
   );
 }
 
-/** What was logged, the newest first. */
-export function Entries({ entries }: { entries: readonly Entry[] }) {
+/** What was logged, the newest first; with the drill's name where there are two. */
+export function Entries({ programme }: { programme: Programme }) {
+  const { entries, drill, second } = programme;
+  const nameOf = (entry: Entry): string | null =>
+    second === null ? null : entry.drillId === second.drill.id ? second.drill.name : drill.name;
   if (entries.length === 0) return <p className="soft small">{practiceWords.noEntries}</p>;
   const older = entries.slice(shown);
   const lines = (some: readonly Entry[]) => (
     <ul className={styles.lines}>
       {some.map((entry) => (
-        <Line key={entry.id} entry={entry} />
+        <Line key={entry.id} entry={entry} drill={nameOf(entry)} />
       ))}
     </ul>
   );

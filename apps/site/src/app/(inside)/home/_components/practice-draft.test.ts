@@ -4,7 +4,7 @@ import type { Programme } from '../../../../drill-card/rung-states.ts';
 import { freshPractice, keptPractice, practiceBody, withBalls } from './practice-draft.ts';
 
 const { ladder } = drillById('flat-towel');
-const programme = { rung: 'hip-high', drill: { ladder } } as unknown as Programme;
+const programme = { rung: 'hip-high', drill: { id: 'flat-towel', ladder } } as unknown as Programme;
 
 it('begins on the own step with its set of balls', () => {
   expect(freshPractice(programme)).toMatchObject({ rung: 'hip-high', balls: 10, clean: null, pain: null });
@@ -20,7 +20,10 @@ it('asks again for the clean ones when there are fewer balls', () => {
 it('is complete with the clean ones and the answer about pain', () => {
   const draft = { ...freshPractice(programme), clean: 0 };
   expect(practiceBody(draft)).toBeNull();
-  expect(practiceBody({ ...draft, pain: 'none' })).toMatchObject({ clean: 0, pain: 'none' });
+  expect(practiceBody({ ...draft, pain: 'none' })).toEqual({
+    ...{ rung: 'hip-high', balls: 10, clean: 0, filmed: false, pain: 'none' },
+  });
+  expect(practiceBody({ ...draft, pain: 'none' }, 'line-brush')).toMatchObject({ drillId: 'line-brush' });
 });
 
 it('takes up what the device kept and drops what no longer fits', () => {

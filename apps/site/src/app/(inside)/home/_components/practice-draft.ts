@@ -14,24 +14,29 @@ export type PracticeDraft = {
   readonly once: { readonly key: string; readonly body: string } | null;
 };
 
+/** A drill of a programme and where the student stands on it; both of a programme's drills are logged alike. */
+export type Practised = Pick<Programme, 'rung'> & {
+  readonly drill: Pick<Programme['drill'], 'id' | 'ladder'>;
+};
+
 /** The student's own rung with its set of balls filled in. */
-export const freshPractice = (programme: Programme): PracticeDraft => ({
-  rung: programme.rung,
-  balls: programme.drill.ladder.find(({ id }) => id === programme.rung)?.balls ?? 10,
+export const freshPractice = (practised: Practised): PracticeDraft => ({
+  rung: practised.rung,
+  balls: practised.drill.ladder.find(({ id }) => id === practised.rung)?.balls ?? 10,
   clean: null,
   filmed: false,
   pain: null,
   once: null,
 });
 
-/** A draft of another rung than the programme stands on now is not carried over. */
-export const keptPractice = (kept: string | null, programme: Programme): PracticeDraft => {
-  const fresh = freshPractice(programme);
+/** A draft of a rung that the drill has no longer is not carried over. */
+export const keptPractice = (kept: string | null, practised: Practised): PracticeDraft => {
+  const fresh = freshPractice(practised);
   try {
     const parsed: unknown = JSON.parse(kept ?? 'null');
     if (typeof parsed !== 'object' || parsed === null) return fresh;
     const draft: PracticeDraft = { ...fresh, ...parsed };
-    return programme.drill.ladder.some(({ id }) => id === draft.rung) ? draft : fresh;
+    return practised.drill.ladder.some(({ id }) => id === draft.rung) ? draft : fresh;
   } catch {
     return fresh;
   }
@@ -43,11 +48,12 @@ export const withBalls = (draft: PracticeDraft, balls: number, most: number): Pr
   return { ...draft, balls: kept, clean: draft.clean !== null && draft.clean > kept ? null : draft.clean };
 };
 
-/** Null while something is not said yet. */
-export const practiceBody = (draft: PracticeDraft): Log | null =>
+/** Null while something is not said yet. `second`: the drill, where it is not the programme's first. */
+export const practiceBody = (draft: PracticeDraft, second: string | null = null): Log | null =>
   draft.clean === null || draft.pain === null
     ? null
     : {
+        ...(second === null ? {} : { drillId: second }),
         rung: draft.rung,
         balls: draft.balls,
         clean: draft.clean,

@@ -11,26 +11,38 @@ import { practiceBody, withBalls } from './practice-draft.ts';
 import { usePractice } from './use-practice.ts';
 import { VerdictNote } from './verdict-note.tsx';
 
-type Props = { programme: Programme; onLogged: () => Promise<void> };
+type Props = {
+  programme: Programme;
+  /** The drill that is logged here, and its heading; the first one where it is not given. */
+  second?: NonNullable<Programme['second']>;
+  onLogged: () => Promise<void>;
+};
 
 const pains = ['none', 'new', 'worse'] as const;
 
 /** Practice in three taps: how many were clean, whether anything hurt, log. Step and balls are filled in. */
-export function PracticeLog({ programme, onLogged }: Props) {
-  const { draft, change, log, logged, again, busy, trouble, waits } = usePractice(programme, onLogged);
+export function PracticeLog({ programme, second, onLogged }: Props) {
+  const practised = second ?? programme;
+  const { draft, change, log, logged, again, busy, trouble, waits } = usePractice(
+    programme,
+    practised,
+    onLogged,
+  );
+  const id = second === undefined ? 'practice' : 'second-practice';
+  const title = second === undefined ? practiceWords.title : practiceWords.secondTitle(second.drill.name);
   const answer = useRef<HTMLDivElement>(null);
   useEffect(() => {
     if (logged !== null) answer.current?.focus();
   }, [logged]);
 
-  const { ladder, ballsAtMost } = programme.drill;
+  const { ladder, ballsAtMost } = practised.drill;
   const rung = ladder.find(({ id }) => id === draft.rung);
   const most = Math.min(90, ballsAtMost);
   const hurts = draft.pain === 'new' || draft.pain === 'worse';
 
   if (logged !== null) {
     return (
-      <section id="practice" className="stack" aria-label={practiceWords.title}>
+      <section id={id} className="stack" aria-label={title}>
         <div ref={answer} tabIndex={-1}>
           <VerdictNote entry={logged.entry} />
         </div>
@@ -45,11 +57,13 @@ export function PracticeLog({ programme, onLogged }: Props) {
     );
   }
   if (programme.status !== 'open') {
-    return programme.status === 'held' ? <p className="notice safety">{practiceWords.held}</p> : null;
+    return programme.status === 'held' && second === undefined ? (
+      <p className="notice safety">{practiceWords.held}</p>
+    ) : null;
   }
   return (
-    <section id="practice" className="stack" aria-labelledby="practice-title">
-      <h3 id="practice-title">{practiceWords.title}</h3>
+    <section id={id} className="stack" aria-labelledby={`${id}-title`}>
+      <h3 id={`${id}-title`}>{title}</h3>
       <SelectField
         label={practiceWords.rung}
         order={ladder.map(({ id }) => id)}

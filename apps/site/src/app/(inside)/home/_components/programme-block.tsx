@@ -8,6 +8,7 @@ import { homeWords } from '../../../../words/home.ts';
 import { Entries } from './entries.tsx';
 import { Overdue } from './overdue.tsx';
 import { PracticeLog } from './practice-log.tsx';
+import { SecondPractice } from './second-practice.tsx';
 
 type Props = { programme: Programme; onLogged: () => Promise<void>; hand: PlayingHand };
 
@@ -31,11 +32,14 @@ export function ProgrammeBlock({ programme, onLogged, hand }: Props) {
       </div>
       <RungLadder programme={programme} full={false} />
       <PracticeLog key={programme.id} programme={programme} onLogged={onLogged} />
+      {programme.second !== null && (
+        <SecondPractice programme={programme} second={programme.second} onLogged={onLogged} />
+      )}
       <details>
         <summary>{homeWords.drillCard}</summary>
         <DrillCard programme={programme} hand={hand} />
       </details>
-      <Entries entries={programme.entries} />
+      <Entries programme={programme} />
     </section>
   );
 }

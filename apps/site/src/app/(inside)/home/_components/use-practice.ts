@@ -5,7 +5,13 @@ import type { Programme } from '../../../../drill-card/rung-states.ts';
 import { api } from '../../../../http/browser-api.ts';
 import { newKey } from '../../../../http/new-key.ts';
 import { useSending } from '../../../../http/use-sending.ts';
-import { freshPractice, keptPractice, type PracticeDraft, practiceBody } from './practice-draft.ts';
+import {
+  freshPractice,
+  keptPractice,
+  type PracticeDraft,
+  type Practised,
+  practiceBody,
+} from './practice-draft.ts';
 
 type Logged = Reply<'logPractice'>;
 
@@ -19,15 +25,22 @@ const keep = (key: string, draft: PracticeDraft | null): void => {
 };
 
 /** Logging practice, also where there is no signal: what was tapped is kept and logged once the signal is back. */
-export const usePractice = (programme: Programme, onLogged: (logged: Logged) => Promise<void>) => {
-  const key = `ballfirst.practice.${programme.id}`;
-  const [draft, setDraft] = useState(() => freshPractice(programme));
+export const usePractice = (
+  programme: Programme,
+  practised: Practised,
+  onLogged: (logged: Logged) => Promise<void>,
+) => {
+  const { id: drillId } = practised.drill;
+  const second = drillId === programme.drill.id ? null : drillId;
+  // Each drill keeps its own; the first is kept under the name it always had.
+  const key = `ballfirst.practice.${programme.id}${second === null ? '' : `.${second}`}`;
+  const [draft, setDraft] = useState(() => freshPractice(practised));
   const [logged, setLogged] = useState<Logged | null>(null);
   const { busy, trouble, run } = useSending();
   const waits = trouble !== null && trouble.code === null;
 
   // What the device kept is taken up when the page opens; a renewed programme must not undo what is being tapped.
-  const [opened] = useState(programme);
+  const [opened] = useState(practised);
   useEffect(() => setDraft(keptPractice(localStorage.getItem(key), opened)), [key, opened]);
 
   const change = useCallback(
@@ -41,7 +54,7 @@ export const usePractice = (programme: Programme, onLogged: (logged: Logged) => 
   );
 
   const log = async () => {
-    const body = practiceBody(draft);
+    const body = practiceBody(draft, second);
     if (body === null) return;
     const text = JSON.stringify(body);
     const once = draft.once?.body === text ? draft.once : { key: newKey(), body: text };
@@ -51,7 +64,8 @@ export const usePractice = (programme: Programme, onLogged: (logged: Logged) => 
     if (done === null) return;
     keep(key, null);
     setLogged(done.answer);
-    setDraft(freshPractice(done.answer.programme));
+    const { programme: now } = done.answer;
+    setDraft(freshPractice(now.second?.drill.id === second ? now.second : now));
     await onLogged(done.answer);
   };
 

@@ -1,6 +1,7 @@
 'use client';
 import type { Reply } from '@ballfirst/contracts/client';
 import { causes } from '@ballfirst/library/causes';
+import { drills } from '@ballfirst/library/drills';
 import Link from 'next/link';
 import { TenBalls } from '../../../../../drawings/ten-balls.tsx';
 import { When } from '../../../../../times/when.tsx';
@@ -46,6 +47,9 @@ function Practising({
       {reviewWords.openProgramme(drill, rungName(programme.rung), programme.entries)}
       {last !== null &&
         `. ${reviewWords.lastEntry(last.clean, last.balls, rungName(last.rung), verdictNames[last.verdict].toLowerCase())}`}
+      {last !== null &&
+        last.drillId !== programme.drillId &&
+        ` (${drills.find(({ id }) => id === last.drillId)?.name ?? spelt(last.drillId)})`}
       .
     </p>
   );

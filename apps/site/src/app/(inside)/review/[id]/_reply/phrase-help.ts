@@ -18,7 +18,7 @@ export type PhraseFactsHere = {
   readonly fault: FaultId;
   /** Where the camera stood, what was measured and what was tapped, of the clip at hand. */
   readonly view: CameraView | null;
-  readonly readings: Evidence['readings'];
+  readonly readings: readonly Evidence['readings'][number][];
   readonly observations: readonly Observation[];
   readonly phrases: readonly Phrase[];
 };
