@@ -2,8 +2,9 @@ import { randomUUID } from 'node:crypto';
 import type { Resources } from '@ballfirst/services/context';
 import rateLimit from '@fastify/rate-limit';
 import Fastify, { type FastifyInstance } from 'fastify';
-import { serializerCompiler, validatorCompiler } from 'fastify-type-provider-zod';
+import { validatorCompiler } from 'fastify-type-provider-zod';
 import { docsRoutes } from './docs/routes.ts';
+import { checkedReply } from './door/checked-reply.ts';
 import type { ApiEnv } from './env.ts';
 import { healthRoutes } from './health/routes.ts';
 import { liveRoutes } from './live/routes.ts';
@@ -76,7 +77,7 @@ export const buildApp = async ({
     routerOptions: { maxParamLength: 100 },
   });
   app.setValidatorCompiler(validatorCompiler);
-  app.setSerializerCompiler(serializerCompiler);
+  app.setSerializerCompiler(checkedReply);
   app.removeContentTypeParser('text/plain');
   await app.register(problemAnswers, { resources });
   await app.register(securityHeaders, { env });
