@@ -148,7 +148,7 @@ describe('marking a swing', () => {
     await page.getByText('6 of 12 marks').waitFor();
     await page.getByText('were found on this device and are back').waitFor();
     await page.getByText('Saved', { exact: false }).first().waitFor();
-    await vi.waitFor(async () => expect((await reviewNow()).marking[0]?.marks).toHaveLength(6), 10_000);
+    await vi.waitFor(async () => expect((await reviewNow()).marking[0]?.marks).toHaveLength(6), 30_000);
   });
 
   it('carries what stands still to the next moment, hollow; every mark lies within a pixel of the truth', async () => {
@@ -159,7 +159,7 @@ describe('marking a swing', () => {
     );
     await markByKeys(8, 12);
     await page.getByText('All marks of the first pass are placed').waitFor();
-    await vi.waitFor(async () => expect((await reviewNow()).marking[0]?.marks).toHaveLength(12), 10_000);
+    await vi.waitFor(async () => expect((await reviewNow()).marking[0]?.marks).toHaveLength(12), 30_000);
     for (const { position, point, x, y } of (await reviewNow()).marking[0]?.marks ?? []) {
       const [trueX, trueY] = truth.points[position]?.[point] ?? [0, 0];
       expect(Math.hypot(x - trueX, y - trueY), `${point} at ${position}`).toBeLessThan(1);
@@ -210,7 +210,7 @@ describe('marking a swing', () => {
     const lines = page.locator('[data-line="ball-line"]');
     expect(await lines.count()).toBe(1);
     await press('g');
-    await vi.waitFor(async () => expect(await lines.count()).toBe(0));
+    await vi.waitFor(async () => expect(await lines.count()).toBe(0), 30_000);
     await press('g');
   });
 
@@ -274,7 +274,7 @@ describe('marking a swing', () => {
     await press('e');
     const dialog = page.getByRole('dialog', { name: 'Put right how it was filmed' });
     await dialog.getByLabel('Club').selectOption({ label: '8-iron' });
-    await vi.waitFor(async () => expect((await reviewNow()).submission.club).toBe('8-iron'), 10_000);
+    await vi.waitFor(async () => expect((await reviewNow()).submission.club).toBe('8-iron'), 30_000);
     await expectAccessible(page);
     await keepPictures(page, 'review-put-right');
     await press('Escape');

@@ -66,11 +66,11 @@ describe('from the outbox to an effect', () => {
     expect(await relayOnce(later, queues)).toBe(0);
 
     workers = startWorkers(backend, resources, queues, { lockMs: 2_000, stalledMs: 2_000 });
-    await vi.waitFor(async () => expect(await letters(academyId)).toHaveLength(1), { timeout: 15_000 });
+    await vi.waitFor(async () => expect(await letters(academyId)).toHaveLength(1), { timeout: 60_000 });
     // A second event behind the first proves that the queue has moved past any second job of the first.
     const other = await createStudent(database.db, { academyId });
     await announce(database.db, academyId, 'student.joined', { studentId: other.id });
     await relayOnce(resources, queues);
-    await vi.waitFor(async () => expect(await letters(academyId)).toHaveLength(2), { timeout: 15_000 });
+    await vi.waitFor(async () => expect(await letters(academyId)).toHaveLength(2), { timeout: 60_000 });
   }, 60_000);
 });

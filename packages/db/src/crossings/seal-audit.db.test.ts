@@ -39,7 +39,7 @@ const sealUntil = (academyId: string, headSeq: number): Promise<void> =>
     async () => {
       expect((await sealAudit(test.db, { academyId, now })).headSeq).toBe(headSeq);
     },
-    { timeout: 15_000, interval: 20 },
+    { timeout: 100_000, interval: 20 },
   );
 
 describe('the audit chain', () => {

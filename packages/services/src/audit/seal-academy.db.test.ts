@@ -27,7 +27,7 @@ const write = (subject: string) =>
 /** Others' transactions on the same server hold sealing back for a moment. */
 const sealUntil = (seq: number) =>
   vi.waitFor(async () => expect((await sealAcademy({ ctx })).headSeq).toBe(seq), {
-    timeout: 15_000,
+    timeout: 100_000,
     interval: 20,
   });
 const head = (date = '2026-03-10') => {
@@ -84,7 +84,7 @@ describe('the audit of an academy', () => {
 const sealUntilWithoutHead = (seq: number) => {
   const other = systemWorld(test.db, factoryNow).contextOf(ctx.academyId);
   return vi.waitFor(async () => expect((await sealAcademy({ ctx: other })).headSeq).toBe(seq), {
-    timeout: 15_000,
+    timeout: 100_000,
     interval: 20,
   });
 };
