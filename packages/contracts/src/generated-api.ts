@@ -2274,6 +2274,11 @@ export interface components {
             version: number;
             marks: components["schemas"]["Mark"][];
             observations: components["schemas"]["Observation"][];
+            trail: {
+                frame: number;
+                x: number;
+                y: number;
+            }[];
         };
         Me: {
             /** Format: uuid */
@@ -5593,6 +5598,11 @@ export interface operations {
                         /** @enum {string} */
                         answer: "yes" | "no" | "cannot-tell";
                     }[];
+                    trail?: {
+                        frame: number;
+                        x: number;
+                        y: number;
+                    }[];
                 };
             };
         };
@@ -5708,6 +5718,11 @@ export interface operations {
                         key: string;
                         /** @enum {string} */
                         answer: "yes" | "no" | "cannot-tell";
+                    }[];
+                    trail?: {
+                        frame: number;
+                        x: number;
+                        y: number;
                     }[];
                 };
             };

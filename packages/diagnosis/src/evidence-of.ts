@@ -1,6 +1,7 @@
 import { causeById, causes } from '@ballfirst/library/causes';
 import type { CauseGroup, FaultId, SetUpTick } from '@ballfirst/library/types';
 import { unseenIn } from '@ballfirst/library/unseen-in';
+import type { ClubheadPixel } from '@ballfirst/swing/clubhead-track';
 import type { Mark, Picture, Setting, View } from '@ballfirst/swing/marks';
 import { measure } from '@ballfirst/swing/measure';
 import type { Reading, Refusal } from '@ballfirst/swing/measurement';
@@ -15,6 +16,8 @@ import { methodVersion } from './weights.ts';
 /** All that is marked and seen on one clip, and how it was filmed. */
 export type Marked = {
   readonly marks: readonly Mark[];
+  /** The clubhead over frames near the ball; absent: none. Then the picture needs the true times of its frames. */
+  readonly trail?: readonly ClubheadPixel[];
   readonly observations: readonly ObservationAnswer[];
   readonly picture: Picture;
   readonly setting: Setting;
@@ -49,11 +52,11 @@ export type SwingEvidence = {
  *
  * @throws MarkOutsideError (a RangeError) when a mark or its frame lies outside
  */
-export function readingsOf({ marks, picture, setting }: Marked): {
+export function readingsOf({ marks, trail = [], picture, setting }: Marked): {
   readonly readings: readonly Reading[];
   readonly refusals: readonly Refusal[];
 } {
-  const { measurements, refusals } = measure(marks, picture, setting);
+  const { measurements, refusals } = measure(marks, picture, setting, trail);
   return { readings: readAll(measurements, setting), refusals };
 }
 

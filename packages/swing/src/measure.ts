@@ -1,8 +1,10 @@
 import { anklesApart } from './ankles-apart.ts';
+import type { ClubheadPixel } from './clubhead-track.ts';
 import type { Definition } from './definition.ts';
 import { definitions } from './definitions.ts';
 import { doubtTooLarge } from './doubt-limit.ts';
 import { lacksMoment, lacksPosition } from './lacks-moment.ts';
+import { measureLowPoint } from './low-point.ts';
 import type { Mark, Picture, Setting, View } from './marks.ts';
 import { measureOne } from './measure-one.ts';
 import type { Measurement, Refusal } from './measurement.ts';
@@ -47,17 +49,28 @@ const complete = (definition: Definition, marks: PlacedMarks) =>
  * @param marks - points on frames, in pixels; the last of two for one place counts
  * @param picture - what they were placed on
  * @param setting - view, hand, club and swing length
+ * @param trail - the clubhead over frames near the ball, where it was marked: the lowest point of its arc is read from it
  * @throws MarkOutsideError (a RangeError) when a mark or its frame lies outside
  * @example measure(marks, picture, { view: 'face-on', hand: 'right', club: '8-iron', swingLength: 'full' })
  */
-export function measure(marks: readonly Mark[], picture: Picture, setting: Setting): Measured {
+export function measure(
+  marks: readonly Mark[],
+  picture: Picture,
+  setting: Setting,
+  trail: readonly ClubheadPixel[] = [],
+): Measured {
   const placed = placeMarks(marks, picture, setting);
   const swing = seeSwing(placed, picture, setting);
   const scale = scaleOf(swing.sight, setting);
   const measurements: Measurement[] = [];
   const refusals: Refusal[] = [];
+  const makeOf = (key: MeasurementKey): Measurement | Refusal => {
+    if (key === 'tempo-ratio') return tempo(placed, picture, setting);
+    if (key === 'low-point-ahead-of-ball') return measureLowPoint(trail, marks, picture, setting);
+    return one(key, placed, swing, setting);
+  };
   for (const key of measurementKeys) {
-    const made = key === 'tempo-ratio' ? tempo(placed, picture, setting) : one(key, placed, swing, setting);
+    const made = makeOf(key);
     if ('why' in made) refusals.push(made);
     else measurements.push(made);
   }

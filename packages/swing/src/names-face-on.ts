@@ -248,6 +248,13 @@ export const namesFaceOn = {
     'hips {n} short of the lead ankle at the finish',
   ),
 
+  // The arc: from the clubhead on one frame after another.
+  'low-point-ahead-of-ball': mm(
+    'Lowest point of the clubhead',
+    'lowest point of the clubhead {n} ahead of the ball',
+    'lowest point of the clubhead {n} behind the ball',
+  ),
+
   // Times.
   'tempo-ratio': ratio('Time back to time down', 'time back to time down {n}', 'time back to time down {n}'),
 } as const satisfies Record<string, MeasurementName>;

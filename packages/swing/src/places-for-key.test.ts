@@ -6,7 +6,7 @@ import { placesForKey } from './places-for-key.ts';
 
 describe('places for a key', () => {
   it('knows a definition for every named measurement', () => {
-    const counted = new Set([...definitions.map(({ key }) => key), 'tempo-ratio']);
+    const counted = new Set([...definitions.map(({ key }) => key), 'tempo-ratio', 'low-point-ahead-of-ball']);
     expect(counted).toEqual(new Set(measurementKeys));
   });
 

@@ -29,6 +29,7 @@ export const hintWords = {
   trailBack: 'Take the last one away',
   trailClear: 'Take all away',
   trailCount: (count: number) => `${count} ${count === 1 ? 'frame' : 'frames'} marked.`,
+  trailPoint: (frame: number) => `Clubhead on frame ${frame}`,
   trailAsks: 'Place clubhead on this frame',
   lowPoint: (side: 'ahead of' | 'behind', mm: number, u: number) =>
     `Lowest point of the arc ${mm} ± ${u} mm ${side} the ball.`,

@@ -15,7 +15,7 @@ import {
   Verdict,
   View,
 } from '../words.ts';
-import { idParam, Mark, Observation, Submission } from './submissions.ts';
+import { idParam, Mark, Observation, Submission, TrailPoint } from './submissions.ts';
 import { ReplyFilm } from './teaching.ts';
 
 const Fault = z.enum(faults);
@@ -49,6 +49,8 @@ export const Marking = z.object({
   version: z.number().int(),
   marks: z.array(Mark),
   observations: z.array(Observation),
+  /** The clubhead on one frame after another near the ball: what the lowest point of its arc is read from. */
+  trail: z.array(TrailPoint),
 });
 export const Evidence = z.object({
   fault: Fault,
@@ -156,6 +158,8 @@ export const Review = z.object({
 
 const clipParam = z.object({ id: Id, clipId: Id });
 const Observations = z.array(z.object({ key: z.string().max(60), answer: Answer })).max(40);
+/** One a frame; as many as the arc takes. */
+const Trail = z.array(TrailPoint).max(200, 'The clubhead is marked on 200 frames at most.');
 
 /** Marks of a picture that need not be stored anywhere: forty seconds at 240 frames a second at most. */
 export const Measuring = z.object({
@@ -169,6 +173,8 @@ export const Measuring = z.object({
   fault: Fault,
   marks: z.array(Mark).max(200, 'There are more marks than a swing has places: 200 at most.'),
   observations: Observations,
+  /** The clubhead over frames near the ball; left out: none. */
+  trail: Trail.exactOptional(),
 });
 
 export const openReview = operation({
@@ -203,7 +209,12 @@ export const saveMarks = operation({
   status: 200,
   summary: 'Save all marks and observations of one clip; answers with what they show.',
   params: clipParam,
-  body: z.object({ marks: z.array(Mark).max(200), observations: Observations }),
+  body: z.object({
+    marks: z.array(Mark).max(200),
+    observations: Observations,
+    /** Left out: as it is stored. */
+    trail: Trail.exactOptional(),
+  }),
   reply: z.object({ marking: Marking, evidence: Evidence }),
   guarded: true,
 });

@@ -91,6 +91,8 @@ export const Mark = z.object({
   y: z.number(),
   source: z.enum(['coach', 'suggested', 'carried']),
 });
+/** The clubhead on one frame near the ball, in pixels of the picture. */
+export const TrailPoint = z.object({ frame: z.number().int().min(0), x: z.number(), y: z.number() });
 export const Observation = z.object({ key: z.string().max(60), answer: Answer });
 
 export const Submission = z.object({

@@ -64,6 +64,7 @@ export type OpenSubmission = {
     durationMs: number | null;
     marksVersion: number;
     suggestion: unknown;
+    trail: unknown;
     marks: { position: string; point: string; frame: number; x: number; y: number; source: string }[];
     observations: { key: string; answer: 'yes' | 'no' | 'cannot-tell' }[];
   }[];

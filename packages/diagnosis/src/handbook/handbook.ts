@@ -21,6 +21,8 @@ export function measurementsPage(): string {
     ...parts,
     '## Times',
     '### Time back to time down (`tempo-ratio`)\n\n- Definition: time from the last still frame of address to the top, over the time from the top to impact.\n- Formula: `(t top - t address) / (t impact - t top)`; each count may be one frame off, and its interval is that whole range.\n- Source: counting; checked against 24/8 at 30 to 192/64 at 240 frames a second.\n- Bands: 2 to 4 for a full or three-quarter swing (common practice, no source); never a sign alone.',
+    '## The arc',
+    '### Lowest point of the clubhead (`low-point-ahead-of-ball`)\n\n- Definition: where the clubhead is at its lowest, + ahead of the ball, from its marks on at least three frames on both sides of\n  the ball, 45 cm from first to last, at 120 frames a second or more, with a stick on the target line.\n- Formula: a circle in a tilted plane as a camera sees it, fitted by least squares with what is known of clubs beforehand.\n- Source: derived here; worked values in the reference tests. No low point where its doubt is over 40 mm.\n- Bands: 30 to 145 mm for an iron, full or three-quarter (derived from attack angles from memory; never a sign alone).',
     '## Causes and their signs',
     ...causes.map(causeEntry),
   ].join('\n\n')}\n`;

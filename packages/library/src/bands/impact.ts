@@ -29,6 +29,9 @@ export const impactBands: readonly BandRow[] = [
   row('handle-ahead-of-ball-at-impact', [50, 170], { clubs: irons, ...derived }),
   row('trail-heel-lift-at-impact', [10, null], { lengths: long }),
   row('lead-elbow-after-impact', [null, 18]),
+  // Attack of -1.9 to -5 degrees on an arc of 1.3 m puts it 50 to 126 mm ahead: closed form; the attacks are from memory. Two
+  // centimetres either way are a player's own.
+  row('low-point-ahead-of-ball', [30, 145], { clubs: irons, lengths: long, ...derived }),
   row('hip-past-ball-at-finish', [0, null]),
   row('hip-over-lead-ankle-at-finish', [-60, 120]),
 

@@ -3,7 +3,8 @@ import type { Marked } from '@ballfirst/diagnosis/evidence-of';
 import type { Context } from '../context.ts';
 import type { SubmissionRow } from '../rows.ts';
 import { readMarking } from './marking-of.ts';
-import { pictureOf, settingOf } from './picture-of.ts';
+import { settingOf } from './picture-of.ts';
+import { timedPicture } from './trail-of.ts';
 
 /** The ready clips of a submission with all that is marked and seen on them. */
 export const markedClips = async (
@@ -13,12 +14,13 @@ export const markedClips = async (
 ): Promise<(Marked & { clipId: string })[]> => {
   const found: (Marked & { clipId: string })[] = [];
   for (const clip of row.clips.filter(({ status }) => status === 'ready')) {
-    const { marks, observations } = await readMarking(tx, ctx, clip);
+    const { marks, observations, trail } = await readMarking(tx, ctx, clip);
     found.push({
       clipId: clip.id,
       marks,
       observations,
-      picture: pictureOf(clip),
+      trail,
+      picture: await timedPicture(ctx, clip, trail),
       setting: settingOf(clip, { hand: row.student.hand, club: row.club }),
     });
   }

@@ -4,6 +4,7 @@ import type { Tx } from '@ballfirst/db/with-academy';
 import type { z } from 'zod';
 import type { Context } from '../context.ts';
 import type { ClipRow } from '../rows.ts';
+import { trailOf } from './trail-of.ts';
 
 export type MarkingShape = z.output<typeof Marking>;
 
@@ -20,5 +21,6 @@ export const readMarking = async (tx: Tx, ctx: Context, clip: ClipRow): Promise<
     version: clip.marksVersion,
     marks: marks.map((row) => Mark.parse(row)),
     observations: observations.map((row) => Observation.parse(row)),
+    trail: trailOf(clip),
   };
 };

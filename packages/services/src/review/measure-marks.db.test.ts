@@ -1,5 +1,6 @@
 import { Measuring } from '@ballfirst/contracts/http/review';
 import { plantedMarks, plantedPicture } from '@ballfirst/swing/planted-marks';
+import { plantedTrail, trailPicture } from '@ballfirst/swing/planted-trail';
 import { actingStaff, actingStudent } from '@ballfirst/testing/acting';
 import {
   createClip,
@@ -55,6 +56,22 @@ it('shows what saving the same marks shows', async () => {
   const measured = await measureMarks({ ctx, input: swing() });
   expect(measured).toEqual(saved.evidence);
   expect(measured.causes[0]?.causeId).toBe('handle-back');
+});
+
+it('tells the lowest point of the clubhead, and refuses a trail that is none', async () => {
+  const planted = plantedTrail(80);
+  const given = {
+    marks: [...planted.marks],
+    picture: { ...trailPicture, frameTimesS: [...trailPicture.frameTimesS] },
+  };
+  const told = await measureMarks({ ctx, input: swing({ ...given, trail: [...planted.trail] }) });
+  const low = told.readings.find(({ key }) => key === 'low-point-ahead-of-ball');
+  expect(Math.abs((low?.value ?? 0) - 80)).toBeLessThan(2 * (low?.u ?? 0));
+  expect(await refused({ ...given, trail: [{ frame: 9999, x: 1, y: 1 }] })).toMatchObject({
+    ...{ code: 'mark-outside-frame', path: 'trail.0' },
+  });
+  const many = Array.from({ length: 201 }, (_, frame) => ({ frame, x: 1, y: 1 }));
+  expect(Measuring.safeParse({ ...swing(given), trail: many }).success).toBe(false);
 });
 
 it('names the mark that is wrong', async () => {

@@ -2,7 +2,7 @@ import { evidenceOf } from '@ballfirst/diagnosis/evidence-of';
 import { requireStaff } from '../authorise.ts';
 import type { Call, Reply } from '../operation-types.ts';
 import { checkApart } from './check-apart.ts';
-import { checkMarks, checkObservations, lastOfEach } from './check-marks.ts';
+import { checkMarks, checkObservations, checkTrail, lastOfEach } from './check-marks.ts';
 import { checkFrameTimes } from './check-picture.ts';
 
 /**
@@ -11,11 +11,18 @@ import { checkFrameTimes } from './check-picture.ts';
  */
 export const measureMarks = async ({ ctx, input }: Call<'measureMarks'>): Promise<Reply<'measureMarks'>> => {
   requireStaff(ctx);
-  const { fault, setting, picture, marks } = input;
+  const { fault, setting, picture, marks, trail = [] } = input;
   checkFrameTimes(picture);
   checkMarks(marks, picture);
+  checkTrail(trail, picture);
   checkApart(marks);
   checkObservations(input.observations);
   const observations = lastOfEach(input.observations, ({ key }) => key);
-  return evidenceOf(fault, { marks, observations, picture, setting });
+  return evidenceOf(fault, {
+    marks,
+    observations,
+    trail: lastOfEach(trail, ({ frame }) => String(frame)),
+    picture,
+    setting,
+  });
 };

@@ -8,14 +8,16 @@ import type { Call, Reply } from '../operation-types.ts';
 import { diagnosisOf } from './diagnosis-of.ts';
 import { faultOf } from './fault-of.ts';
 import { openedSubmission } from './opened-submission.ts';
-import { pictureOf, settingOf } from './picture-of.ts';
+import { settingOf } from './picture-of.ts';
 import { replyDraftOf } from './reply-draft-of.ts';
+import { timedPicture, trailOf } from './trail-of.ts';
 
 const markingOf = (clip: OpenSubmission['clips'][number]) => ({
   clipId: clip.id,
   version: clip.marksVersion,
   marks: clip.marks.map((mark) => Mark.parse(mark)),
   observations: clip.observations.map((one) => Observation.parse(one)),
+  trail: trailOf(clip),
 });
 
 const lastEntry = (entries: NonNullable<OpenSubmission['programme']>['entries']) => {
@@ -37,16 +39,16 @@ export const openReview = async ({ ctx, input }: Call<'openReview'>): Promise<Re
   return {
     submission: openedSubmission(opened, clock.now()),
     marking: clips.map(markingOf),
-    evidence: clips
-      .filter(({ status }) => status === 'ready')
-      .map((clip) => ({
-        clipId: clip.id,
-        ...evidenceOf(fault, {
-          ...markingOf(clip),
-          picture: pictureOf(clip),
-          setting: settingOf(clip, swing),
+    evidence: await Promise.all(
+      clips
+        .filter(({ status }) => status === 'ready')
+        .map(async (clip) => {
+          const marking = markingOf(clip);
+          const picture = await timedPicture(ctx, clip, marking.trail);
+          const setting = settingOf(clip, swing);
+          return { clipId: clip.id, ...evidenceOf(fault, { ...marking, picture, setting }) };
         }),
-      })),
+    ),
     diagnosis: diagnosis === null ? null : diagnosisOf({ ...diagnosis, by: diagnosis.byName }),
     reply: reply === null ? null : replyDraftOf(reply),
     openProgramme:

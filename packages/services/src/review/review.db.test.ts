@@ -1,6 +1,8 @@
 import { withAcademy } from '@ballfirst/db/with-academy';
 import { painSentence } from '@ballfirst/library/cautions';
+import type { Picture } from '@ballfirst/swing/marks';
 import { plantedMarks, plantedPicture } from '@ballfirst/swing/planted-marks';
+import { plantedTrail, trailPicture } from '@ballfirst/swing/planted-trail';
 import { actingStaff, actingStudent } from '@ballfirst/testing/acting';
 import {
   createClip,
@@ -40,13 +42,16 @@ beforeEach(() => {
 });
 
 /** A swing that waits with the picture the planted marks lie on, and a coach; claimed unless told otherwise. */
-const opened = async (given: Parameters<typeof createSubmission>[1] & { unclaimed?: boolean } = {}) => {
-  const { unclaimed = false, ...row } = given;
+const opened = async (
+  given: Parameters<typeof createSubmission>[1] & { unclaimed?: boolean; picture?: Picture } = {},
+) => {
+  const { unclaimed = false, picture = plantedPicture, ...row } = given;
   const student = await createStudent(test.db);
   const { academyId, id: studentId } = student;
   const { id } = await createSubmission(test.db, { academyId, studentId, ...row });
-  const { widthPx, heightPx, frameTimesS } = plantedPicture;
-  const size = { widthPx, heightPx, frames: frameTimesS.length, fps: 60 };
+  const { widthPx, heightPx, frameTimesS } = picture;
+  const fps = picture === plantedPicture ? 60 : 240;
+  const size = { widthPx, heightPx, frames: frameTimesS.length, fps };
   const clip = await createClip(test.db, { academyId, studentId, submissionId: id, ...size });
   const ctx = actingStaff(world, await createMembership(test.db, { academyId, name: 'Ada Reed' }));
   if (!unclaimed) await claimSubmission({ ctx, input: { id } });
@@ -98,6 +103,33 @@ describe('marks', () => {
       tx.measurement.count({ where: { academyId: ctx.academyId, submissionId: id } }),
     );
     expect(stored).toBe(saved.evidence.readings.length);
+  });
+
+  it('take the clubhead over frames along, under the same version, and tell the lowest point', async () => {
+    const { ctx, id, clipId } = await opened({ picture: trailPicture });
+    const { trail, marks } = plantedTrail(95);
+    const given = { id, clipId, marks: [...marks], observations: [] };
+    const saved = await saveMarks({ ctx, input: { ...given, version: 0, trail: trail.toReversed() } });
+    expect(saved.marking.trail).toEqual(trail);
+    const low = saved.evidence.readings.find(({ key }) => key === 'low-point-ahead-of-ball');
+    expect(Math.abs((low?.value ?? 0) - 95)).toBeLessThan(2 * (low?.u ?? 0));
+    expect(low?.band).toMatchObject({ low: 30, high: 145 });
+    const review = await openReview({ ctx, input: { id } });
+    expect(review.marking[0]?.trail).toEqual(trail);
+    expect(review.evidence).toEqual([{ clipId, ...saved.evidence }]);
+    // Whoever saves without it leaves it; whoever saves an empty one takes it away; an old version changes nothing.
+    const left = await saveMarks({ ctx, input: { ...given, version: 1 } });
+    expect(left.marking.trail).toEqual(trail);
+    const old = saveMarks({ ctx, input: { ...given, version: 1, trail: [] } });
+    await expect(old).rejects.toMatchObject({ code: 'changed-meanwhile' });
+    const astray = saveMarks({ ctx, input: { ...given, version: 2, trail: [{ frame: 1, x: 9000, y: 1 }] } });
+    await expect(astray).rejects.toMatchObject({ code: 'mark-outside-frame', fields: [{ path: 'trail.0' }] });
+    const none = await saveMarks({ ctx, input: { ...given, version: 2, trail: [] } });
+    expect(none.evidence.readings.map(({ key }) => key)).not.toContain('low-point-ahead-of-ball');
+    expect(none.evidence.refusals.find(({ key }) => key === 'low-point-ahead-of-ball')?.words).toMatch(
+      /over frames/,
+    );
+    expect((await readMarks({ ctx, input: { id, clipId } })).trail).toEqual([]);
   });
 
   it('of two coaches never overwrite one another', async () => {

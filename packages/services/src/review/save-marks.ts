@@ -5,14 +5,15 @@ import { requireStaff } from '../authorise.ts';
 import { inTransaction } from '../in-transaction.ts';
 import { requireClaim } from '../inbox/require-claim.ts';
 import type { Call, Reply } from '../operation-types.ts';
-import { checkMarks, checkObservations, lastOfEach } from './check-marks.ts';
+import { checkMarks, checkObservations, checkTrail, lastOfEach } from './check-marks.ts';
 import { clipOfSubmission } from './clip-of-submission.ts';
 import { latestFault } from './latest-fault.ts';
-import { pictureOf, settingOf } from './picture-of.ts';
+import { settingOf } from './picture-of.ts';
 import { storeMeasurements } from './store-measurements.ts';
+import { timedPicture, trailOf } from './trail-of.ts';
 
 /**
- * Saves all marks and observations of one clip and stores what they measure; answers with what they show.
+ * Saves all marks and observations of one clip, and the clubhead over its frames, and stores what they measure; answers with what they show.
  * @throws ProblemError not-found, not-claimed, already-claimed, already-answered, changed-meanwhile, mark-outside-frame
  */
 export const saveMarks = async ({ ctx, input }: Call<'saveMarks'>): Promise<Reply<'saveMarks'>> => {
@@ -22,10 +23,14 @@ export const saveMarks = async ({ ctx, input }: Call<'saveMarks'>): Promise<Repl
     const row = await requireClaim(tx, ctx, input.id);
     const clip = clipOfSubmission(row, input.clipId);
     if (clip.marksVersion !== input.version) throw new ProblemError('changed-meanwhile');
-    const picture = pictureOf(clip);
+    const trail = lastOfEach(input.trail ?? trailOf(clip), ({ frame }) => String(frame)).sort(
+      (a, b) => a.frame - b.frame,
+    );
+    const picture = await timedPicture(ctx, clip, trail);
     const marks = lastOfEach(input.marks, ({ position, point }) => `${position} ${point}`);
     const observations = lastOfEach(input.observations, ({ key }) => key);
     checkMarks(marks, picture);
+    checkTrail(trail, picture);
     checkObservations(observations);
     const by = { academyId, clipId: clip.id, byMembership: membershipId, at: ctx.resources.clock.now() };
     await tx.mark.deleteMany({ where: { academyId, clipId: clip.id } });
@@ -35,18 +40,18 @@ export const saveMarks = async ({ ctx, input }: Call<'saveMarks'>): Promise<Repl
     const version = clip.marksVersion + 1;
     await tx.clip.update({
       where: { academyId_id: { academyId, id: clip.id } },
-      data: { marksVersion: version },
+      data: { marksVersion: version, trail },
     });
     const setting = settingOf(clip, { hand: row.student.hand, club: row.club });
-    const marked = { marks, observations, picture, setting };
+    const marked = { marks, observations, trail, picture, setting };
     await storeMeasurements(tx, ctx, { submissionId: row.id, clipId: clip.id }, readingsOf(marked).readings);
     await audit(tx, ctx, {
       action: 'save-marks',
       subject: `clip:${clip.id}`,
-      detail: { version, marks: marks.length, observations: observations.length },
+      detail: { version, marks: marks.length, observations: observations.length, trail: trail.length },
     });
     return {
-      marking: { clipId: clip.id, version, marks, observations },
+      marking: { clipId: clip.id, version, marks, observations, trail },
       evidence: evidenceOf(await latestFault(tx, ctx, row), marked),
     };
   });

@@ -62,7 +62,7 @@ export function Desk(props: Props) {
   const stage = useStage(picture, picture.frames);
   const pass = useMemo(() => passOf(fault, view, swingLength), [fault, view, swingLength]);
   const { content, clipId } = marking;
-  const { marks, observations } = content;
+  const { marks, observations, trail: traced } = content;
   const measured = useMemo(() => measuredPicture(picture), [picture]);
   const { hand, club } = swing;
   const setting = useMemo(() => ({ view, swingLength, hand, club }), [view, swingLength, hand, club]);
@@ -76,15 +76,19 @@ export function Desk(props: Props) {
     ...{ pass: round.places ?? pass.places, marking: round.marking, size: picture, stage, canWork },
     ...{ last: round.on ? null : last, timesS: measured.frameTimesS, heardAt: heardAt(clip) },
   });
-  const trail = useTrail(clipId, stage);
+  const trail = useTrail(marking, stage, canWork);
   const firstOn = round.frameOf(asking.target);
   const { goTo } = stage;
   useEffect(() => {
     if (firstOn !== null) goTo(firstOn);
   }, [firstOn, goTo]);
   const evidence = useMemo(
-    () => evidenceOf(fault, { marks, observations, picture: measured, setting }),
-    [fault, marks, observations, measured, setting],
+    () =>
+      evidenceOf(fault, {
+        ...{ marks, observations, picture: measured, setting },
+        ...(traced === undefined ? {} : { trail: traced }),
+      }),
+    [fault, marks, observations, traced, measured, setting],
   );
   const asked = useMemo(() => observationsOf(fault, view), [fault, view]);
   const now: DeskView = useMemo(

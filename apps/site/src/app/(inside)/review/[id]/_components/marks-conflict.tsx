@@ -1,22 +1,24 @@
 'use client';
 import { observationByKey } from '@ballfirst/library/observations';
+import { hintWords } from '../../../../../words/hints.ts';
 import { pointNames, positionNames } from '../../../../../words/marks.ts';
 import { reviewWords } from '../../../../../words/review.ts';
-import { type Conflict, isMark } from '../_marking/merge-three.ts';
+import { type Conflict, isMark, isObservation } from '../_marking/merge-three.ts';
 import type { ClipMarking } from '../_marking/use-marking.ts';
 
 const whatOf = ({ mine, theirs, key }: Conflict): string => {
   const item = mine ?? theirs;
   if (item === null) return key;
-  return isMark(item)
-    ? `${pointNames[item.point]}, ${positionNames[item.position]}`
-    : (observationByKey(item.key)?.question ?? item.key);
+  if (isMark(item)) return `${pointNames[item.point]}, ${positionNames[item.position]}`;
+  return isObservation(item)
+    ? (observationByKey(item.key)?.question ?? item.key)
+    : hintWords.trailPoint(item.frame + 1);
 };
 const saidBy = (item: Conflict['mine']): string => {
   if (item === null) return reviewWords.takenAway;
-  return isMark(item)
-    ? reviewWords.markIs(item.frame + 1, Math.round(item.x), Math.round(item.y))
-    : reviewWords.answers[item.answer];
+  return isObservation(item)
+    ? reviewWords.answers[item.answer]
+    : reviewWords.markIs(item.frame + 1, Math.round(item.x), Math.round(item.y));
 };
 
 /** What two coaches changed differently: both versions side by side, and nothing stored until one is chosen. */

@@ -1,7 +1,15 @@
 import { expect, it } from 'vitest';
 import { aimAt } from './aim-at.ts';
 import { goBack, goOn, noHistory, remember } from './history.ts';
-import { dropMark, frameOfMoment, type Mark, momentOfFrame, nextPlace, putMark } from './marking.ts';
+import {
+  dropMark,
+  frameOfMoment,
+  type Mark,
+  momentOfFrame,
+  nextPlace,
+  putMark,
+  putTrail,
+} from './marking.ts';
 import { mergeThree, sameContent, withItem } from './merge-three.ts';
 import { cameraMoves, carriedTo } from './still-points.ts';
 
@@ -63,6 +71,24 @@ it('asks where two coaches changed one thing, and keeps its own until told', () 
   expect(conflicts).toEqual([{ key: 'address/ball', mine: mark('ball', 5), theirs: mark('ball', 9) }]);
   expect(withItem(content, 'address/ball', mark('ball', 9))).toEqual(stored);
   expect(withItem(content, 'address/ball', null)).toEqual(empty);
+});
+
+it('joins the clubhead over frames like marks: each frame by itself', () => {
+  const at = (frame: number, x = 1) => ({ frame, x, y: 2 });
+  const base = { marks: [], observations: [], trail: [at(10)] };
+  const own = putTrail(base, at(12));
+  const stored = putTrail(base, at(11));
+  expect(mergeThree(base, own, stored)).toMatchObject({
+    content: { trail: [at(10), at(11), at(12)] },
+    ...{ conflicts: [], others: true },
+  });
+  const both = mergeThree(base, putTrail(base, at(10, 5)), putTrail(base, at(10, 9)));
+  expect(both.conflicts).toEqual([{ key: 'trail/10', mine: at(10, 5), theirs: at(10, 9) }]);
+  expect(withItem(both.content, 'trail/10', at(10, 9)).trail).toEqual([at(10, 9)]);
+  // A draft that was kept before there were trails takes nothing away.
+  expect(mergeThree(empty, empty, base).content.trail).toEqual([at(10)]);
+  expect(sameContent(empty, { ...empty, trail: [] })).toBe(true);
+  expect(sameContent(empty, base)).toBe(false);
 });
 
 it('takes its own words that came back for its own', () => {

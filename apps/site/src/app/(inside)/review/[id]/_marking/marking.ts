@@ -6,7 +6,9 @@ export type Marking = Reply<'readMarks'>;
 export type Mark = Marking['marks'][number];
 export type Observation = Marking['observations'][number];
 export type Evidence = SwingEvidence;
-export type Content = Pick<Marking, 'marks' | 'observations'>;
+export type TrailPoint = Marking['trail'][number];
+/** What a coach puts on a clip; a draft that was kept before there were trails has none. */
+export type Content = Pick<Marking, 'marks' | 'observations'> & { readonly trail?: readonly TrailPoint[] };
 
 export const keyOf = (place: Place): string => `${place.position}/${place.point}`;
 export const samePlace = (a: Place | null, b: Place | null): boolean =>
@@ -28,6 +30,14 @@ export const dropMark = (content: Content, place: Place): Content => ({
 export const putObservation = (content: Content, observation: Observation): Content => ({
   ...content,
   observations: [...content.observations.filter((one) => one.key !== observation.key), observation],
+});
+
+/** The clubhead on a frame in place of what stood there, in the order of the frames. */
+export const putTrail = (content: Content, point: TrailPoint): Content => ({
+  ...content,
+  trail: [...(content.trail ?? []).filter(({ frame }) => frame !== point.frame), point].sort(
+    (a, b) => a.frame - b.frame,
+  ),
 });
 
 /** The next place of the pass without a mark, looking on from `from` and then from the start; null when all are placed. */

@@ -1,6 +1,6 @@
-import { type Content, keyOf, type Mark, type Observation } from './marking.ts';
+import { type Content, keyOf, type Mark, type Observation, type TrailPoint } from './marking.ts';
 
-type Item = Mark | Observation;
+export type Item = Mark | Observation | TrailPoint;
 /** One thing that was changed here and by somebody else; null: taken away. */
 export type Conflict = { readonly key: string; readonly mine: Item | null; readonly theirs: Item | null };
 export type Merged = {
@@ -11,19 +11,35 @@ export type Merged = {
 };
 
 export const isMark = (item: Item): item is Mark => 'point' in item;
-export const itemKey = (item: Item): string => (isMark(item) ? keyOf(item) : item.key);
+export const isObservation = (item: Item): item is Observation => 'answer' in item;
+export const itemKey = (item: Item): string => {
+  if (isMark(item)) return keyOf(item);
+  return isObservation(item) ? item.key : `trail/${item.frame}`;
+};
 
-const all = ({ marks, observations }: Content): Map<string, Item> =>
-  new Map([...marks, ...observations].map((item) => [itemKey(item), item]));
+const itemsOf = ({ marks, observations, trail = [] }: Content): readonly Item[] => [
+  ...marks,
+  ...observations,
+  ...trail,
+];
+const all = (content: Content): Map<string, Item> =>
+  new Map(itemsOf(content).map((item) => [itemKey(item), item]));
 
 const said = (item: Item | null): string => {
   if (item === null) return '';
-  return isMark(item) ? `${item.frame} ${item.x} ${item.y} ${item.source}` : item.answer;
+  if (isObservation(item)) return item.answer;
+  return `${item.frame} ${item.x} ${item.y} ${isMark(item) ? item.source : ''}`;
 };
-const contentOf = (items: readonly Item[]): Content => ({
-  marks: items.filter(isMark),
-  observations: items.filter((item) => !isMark(item)) as Observation[],
-});
+const contentOf = (items: readonly Item[]): Content => {
+  const trail = items
+    .flatMap((item) => (isMark(item) || isObservation(item) ? [] : [item]))
+    .sort((a, b) => a.frame - b.frame);
+  return {
+    marks: items.filter(isMark),
+    observations: items.filter(isObservation),
+    ...(trail.length > 0 && { trail }),
+  };
+};
 
 export const sameContent = (a: Content, b: Content): boolean => {
   const [left, right] = [all(a), all(b)];
@@ -56,6 +72,6 @@ export const mergeThree = (base: Content, own: Content, stored: Content): Merged
 
 /** The content with one thing as it is chosen, or without it. */
 export const withItem = (content: Content, key: string, item: Item | null): Content => {
-  const rest = [...content.marks, ...content.observations].filter((one) => itemKey(one) !== key);
+  const rest = itemsOf(content).filter((one) => itemKey(one) !== key);
   return contentOf(item === null ? rest : [...rest, item]);
 };

@@ -12,7 +12,11 @@ export const saveMarking = async (path: Where, version: number, content: Content
     const { marking } = await answerOf(
       api.PUT('/api/submissions/{id}/clips/{clipId}/marks', {
         params: { path, header: { 'If-Match': ifMatch(version) } },
-        body: { marks: [...content.marks], observations: [...content.observations] },
+        body: {
+          marks: [...content.marks],
+          observations: [...content.observations],
+          trail: [...(content.trail ?? [])],
+        },
       }),
     );
     return { kind: 'saved', stored: marking };

@@ -12,6 +12,8 @@ import {
   type Observation,
   putMark,
   putObservation,
+  putTrail,
+  type TrailPoint,
 } from './marking.ts';
 import { type Conflict, mergeThree, sameContent, withItem } from './merge-three.ts';
 import { saveMarking } from './save-marking.ts';
@@ -141,6 +143,9 @@ export const useMarking = ({ submissionId, membershipId, stored, canWork }: Give
     drag: useCallback((mark: Mark) => change(putMark(own.current, mark), steps.current), [change]),
     remove: useCallback((at: Place) => change(dropMark(own.current, at)), [change]),
     observe: useCallback((one: Observation) => change(putObservation(own.current, one)), [change]),
+    /** Puts the clubhead on a frame, or lays another trail in place of the whole. */
+    trace: useCallback((point: TrailPoint) => change(putTrail(own.current, point)), [change]),
+    retrace: useCallback((trail: readonly TrailPoint[]) => change({ ...own.current, trail }), [change]),
     undo: useCallback(() => move(goBack), [move]),
     redo: useCallback(() => move(goOn), [move]),
     choose: useCallback(

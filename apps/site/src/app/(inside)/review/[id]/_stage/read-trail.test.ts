@@ -52,6 +52,8 @@ it('says in words why there is none', () => {
   };
   expect(words(trail.slice(0, 2), marks, picture, setting)).toMatch(/fewer than three frames/);
   expect(words(trail, [], picture, setting)).toMatch(/ball is not marked/);
-  expect(words(trail, marks, picture, { ...setting, view: 'down-the-line' })).toMatch(/face-on/);
+  expect(words(trail, marks, picture, { ...setting, view: 'down-the-line' })).toMatch(
+    /down-the-line picture does not show it/,
+  );
   expect(words(trail, marks.slice(0, 2), picture, setting)).not.toBeNull();
 });

@@ -1,7 +1,8 @@
 'use client';
 import type { ClubheadPixel } from '@ballfirst/swing/clubhead-track';
 import { useEffect, useState } from 'react';
-import { dropDraft, keepDraft, readDraft } from '../_marking/kept-draft.ts';
+import { dropDraft, readDraft } from '../_marking/kept-draft.ts';
+import type { ClipMarking } from '../_marking/use-marking.ts';
 import type { StageView } from './use-stage.ts';
 
 const isTrail = (found: unknown): found is ClubheadPixel[] =>
@@ -11,35 +12,38 @@ const isTrail = (found: unknown): found is ClubheadPixel[] =>
   );
 /** As many as the arc takes. */
 const most = 200;
+const none: readonly ClubheadPixel[] = [];
 
-/** The clubhead on one frame after another, kept on this device. */
-export const useTrail = (clipId: string, stage: StageView) => {
-  const key = `trail.${clipId}`;
+/** The clubhead on one frame after another: part of the marks of its clip, stored and undone with them. */
+export const useTrail = (marking: ClipMarking, stage: StageView, canWork: boolean) => {
+  const { clipId, trace, retrace } = marking;
+  const trail = marking.content.trail ?? none;
   const [on, setOn] = useState(false);
-  const [trail, setTrail] = useState<readonly ClubheadPixel[]>([]);
-  useEffect(() => setTrail(readDraft(key, isTrail) ?? []), [key]);
-  const change = (next: readonly ClubheadPixel[]) => {
-    setTrail(next);
-    if (next.length === 0) dropDraft(key);
-    else keepDraft(key, next);
-  };
+  // Once such a trail was kept on the device alone: it goes where the marks are.
+  const count = trail.length;
+  useEffect(() => {
+    const key = `trail.${clipId}`;
+    const old = canWork ? readDraft(key, isTrail) : null;
+    if (old === null) return;
+    dropDraft(key);
+    if (count === 0) retrace(old);
+  }, [canWork, clipId, count, retrace]);
   return {
     on,
     trail,
     toggle: () => setOn((now) => !now),
     place: (frame: number, { x, y }: { readonly x: number; readonly y: number }) => {
       const tenth = (value: number) => Math.round(value * 10) / 10;
-      const others = trail.filter((one) => one.frame !== frame);
-      if (others.length >= most) return;
-      change([...others, { frame, x: tenth(x), y: tenth(y) }].sort((a, b) => a.frame - b.frame));
+      if (trail.filter((one) => one.frame !== frame).length >= most) return;
+      trace({ frame, x: tenth(x), y: tenth(y) });
       stage.step(1);
     },
     back: () => {
       const last = trail.at(-1);
-      change(trail.slice(0, -1));
+      retrace(trail.slice(0, -1));
       if (last !== undefined) stage.goTo(last.frame);
     },
-    clear: () => change([]),
+    clear: () => retrace([]),
   };
 };
 
