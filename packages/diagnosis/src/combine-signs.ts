@@ -1,32 +1,46 @@
 import type { Evidence } from './evidence.ts';
 
-/** Correlation between signs read from the same marks. Common practice, no source. */
+/** Correlation between signs that are seen on the same marks. Common practice, no source. */
 const sharedCorrelation = 0.7;
 
-/** k signs of equal weight count as k / (1 + (k - 1) r); one without weight neither counts nor dilutes. */
-const sharedRatio = (signs: readonly Evidence[]): number => {
-  const heaviest = Math.max(...signs.map(({ weight }) => weight));
+const sumOf = (signs: readonly Evidence[]) => signs.reduce((sum, { logRatio }) => sum + logRatio, 0);
+
+/**
+ * By how much less signs count that share marks: k of equal weight count as k / (1 + (k - 1) r); one without weight neither
+ * counts nor dilutes. Those that were measured are one already, weighed together by their errors.
+ */
+const countedAs = (signs: readonly Evidence[]): number => {
+  const measured = signs.filter(({ reading }) => reading !== null).map(({ weight }) => weight);
+  const tapped = signs.filter(({ reading }) => reading === null).map(({ weight }) => weight);
+  const weights = measured.length > 0 ? [Math.max(...measured), ...tapped] : tapped;
+  const heaviest = Math.max(...weights);
   if (heaviest === 0) return 0;
-  const count = signs.reduce((sum, { weight }) => sum + weight / heaviest, 0);
-  const ratio = signs.reduce((sum, { logRatio }) => sum + logRatio, 0);
-  return ratio / (1 + (count - 1) * sharedCorrelation);
+  const count = weights.reduce((sum, weight) => sum + weight / heaviest, 0);
+  return 1 / (1 + (count - 1) * sharedCorrelation);
 };
 
 /**
- * Log likelihood ratio of all signs of one cause. Signs that share marks err together, so they are not counted as if each
- * were news: their sum is divided by 1 + (k - 1) r, k counted by how much each can say at its doubt.
+ * The signs of one cause with what each adds to their log likelihood ratio, a line for each, which add up. Signs that share
+ * marks err together, so they are not counted as if each were news.
  *
  * @param evidence - the signs that were read or seen
- * @returns natural logarithm; 0 when there is none
+ * @returns the same signs in the same order
  * @source likelihood ratio of equally correlated normal readings, sum / (1 + (k - 1) r) (Kish 1965, design effect)
  */
-export function combineSigns(evidence: readonly Evidence[]): number {
+export function countSigns(evidence: readonly Evidence[]): readonly Evidence[] {
   const groups = new Map<string, Evidence[]>();
+  const nameOf = ({ sign }: Evidence, i: number) => sign.shares ?? `alone ${i}`;
   evidence.forEach((one, i) => {
-    const name = one.sign.shares ?? `alone ${i}`;
+    const name = nameOf(one, i);
     groups.set(name, [...(groups.get(name) ?? []), one]);
   });
-  let total = 0;
-  for (const signs of groups.values()) total += sharedRatio(signs);
-  return total;
+  const counted = new Map([...groups].map(([name, signs]) => [name, countedAs(signs)]));
+  return evidence.map((one, i) => ({ ...one, logRatio: one.logRatio * (counted.get(nameOf(one, i)) ?? 1) }));
 }
+
+/**
+ * Log likelihood ratio of all signs of one cause.
+ *
+ * @returns natural logarithm, the sum of `countSigns`; 0 when there is none
+ */
+export const combineSigns = (evidence: readonly Evidence[]): number => sumOf(countSigns(evidence));

@@ -29,11 +29,11 @@ const stored = {
 
 /** A diagnosis as it was kept under each version: when the answer changes, the version has to. */
 const kept: Readonly<Record<string, readonly (readonly [string, number])[]>> = {
-  'pinhole-2, noisy-or-2, library-2': [
-    ['sway-away', 0.9409],
-    ['hips-back-at-address', 0.5987],
-    ['hang-back', 0.3919],
-    ['thrown-early', 0.4584],
+  'pinhole-2, noisy-or-3, library-2': [
+    ['sway-away', 0.9794],
+    ['hips-back-at-address', 0.5981],
+    ['hang-back', 0.3914],
+    ['thrown-early', 0.4579],
   ],
 };
 
@@ -48,9 +48,9 @@ it('a stored diagnosis comes out as it was kept, or by another version', () => {
 
 /** The same from marks: what was measured, with its doubt, and what came first. */
 const keptFromMarks: Readonly<Record<string, readonly unknown[]>> = {
-  'pinhole-2, noisy-or-2, library-2': [
+  'pinhole-2, noisy-or-3, library-2': [
     ['hip-shift-address-top', -94.99, 41.2],
-    ['sway-away', 0.8099],
+    ['sway-away', 0.9377],
   ],
 };
 

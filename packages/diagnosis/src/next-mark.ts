@@ -5,8 +5,10 @@ import type { Place } from '@ballfirst/swing/place';
 import { placesForKey } from '@ballfirst/swing/places-for-key';
 import { combineSigns } from './combine-signs.ts';
 import { type Evidence, known } from './evidence.ts';
+import { loudness } from './loudness.ts';
 import type { RankInput } from './rank.ts';
 import { scoreCauses, type WeighedCause } from './score-causes.ts';
+import { shownBy } from './shown.ts';
 import { signEvidence } from './sign-evidence.ts';
 import { standsOut } from './stands-out.ts';
 
@@ -22,12 +24,19 @@ export type NextMark = {
 export type NextMarkInput = RankInput & { readonly view: View; readonly marked: readonly Place[] };
 
 type Seen = WeighedCause & { readonly evidence: readonly Evidence[] };
-type Standing = { readonly causeId: string; readonly score: number; readonly out: boolean };
+type Standing = {
+  readonly causeId: string;
+  readonly score: number;
+  readonly loud: number;
+  readonly out: boolean;
+};
 
-/** The cause with the highest score among those that stand out; null: nothing would be fixed. */
+const before = (one: Standing, other: Standing): boolean =>
+  one.loud === other.loud ? one.score > other.score : one.loud > other.loud;
+/** What would be fixed first: the loudest that stands out, by its score among those as loud; null: nothing. */
 const decide = (standings: readonly Standing[]): Standing | null =>
   standings.reduce<Standing | null>(
-    (lead, one) => (one.out && (lead === null || one.score > lead.score) ? one : lead),
+    (lead, one) => (one.out && (lead === null || before(one, lead)) ? one : lead),
     null,
   );
 
@@ -51,18 +60,18 @@ const supposed = (one: Seen, key: string, present: Sign | null): WeighedCause =>
 export function nextMark(input: NextMarkInput): NextMark | null {
   const { fault, causes, baseRates, view, marked } = input;
   const seen = known(input.readings, input.observations);
+  const shown = shownBy(causes, seen);
   const all: Seen[] = causes
     .filter((cause) => cause.brings[fault] !== undefined)
     .map((cause) => {
-      const evidence = cause.signs.map((sign) => signEvidence(sign, seen)).filter((found) => found !== null);
+      const evidence = signEvidence(cause, shown, seen);
       return { cause, evidence, logRatio: combineSigns(evidence) };
     });
   const standings = (weighed: readonly WeighedCause[]): Standing[] =>
-    scoreCauses(fault, weighed, baseRates).map(({ causeId, score, probability }, i) => ({
-      causeId,
-      score,
-      out: standsOut({ probability, logRatio: weighed[i]?.logRatio ?? 0 }),
-    }));
+    scoreCauses(fault, weighed, baseRates).map(({ causeId, score, probability }, i) => {
+      const logRatio = weighed[i]?.logRatio ?? 0;
+      return { causeId, score, loud: loudness(logRatio), out: standsOut({ probability, logRatio }) };
+    });
   const now = scoreCauses(fault, all, baseRates);
   const first = decide(standings(all));
   const gainOf = (weighed: readonly WeighedCause[]): number => {

@@ -1,12 +1,13 @@
 import type { Cause, SymptomId } from '@ballfirst/library/types';
 import type { Reading } from '@ballfirst/swing/measurement';
 import { causalOrder } from './causal-order.ts';
-import { combineSigns } from './combine-signs.ts';
-import { type Evidence, known, type ObservationAnswer } from './evidence.ts';
+import { countSigns } from './combine-signs.ts';
+import { known, type ObservationAnswer } from './evidence.ts';
 import { type Factor, factorOf } from './factor.ts';
+import { loudness } from './loudness.ts';
 import { scoreCauses } from './score-causes.ts';
+import { shownBy } from './shown.ts';
 import { signEvidence } from './sign-evidence.ts';
-import { spokenFor } from './stands-out.ts';
 
 export type RankedCause = {
   readonly causeId: string;
@@ -17,7 +18,7 @@ export type RankedCause = {
   readonly score: number;
   /** Log likelihood ratio of its signs together; 0 when none was read. */
   readonly logRatio: number;
-  /** What speaks for and against it, the weightiest first. */
+  /** What speaks for and against it, the weightiest first; their log ratios add up to `logRatio`. */
   readonly factors: readonly Factor[];
 };
 
@@ -34,12 +35,12 @@ export type RankInput = {
 const tie = 1e-6;
 
 /**
- * The causes that may bring a fault about, the one to fix first at the head: those whose signs speak for them, then the others, each
- * by what is gained by fixing it.
+ * The causes that may bring a fault about, the one to fix first at the head: by how loudly their signs speak for them, in
+ * steps of twice as likely; those that speak as loudly by what is gained by fixing them.
  *
  * @param input - readings against their bands, observations, the library's causes
- * @throws RangeError when a sign or base rate of the library is out of range
- * @source explain-away.ts and score-causes.ts
+ * @throws RangeError when a reading is no number, or a sign or base rate of the library is out of range
+ * @source joint-signs.ts, explain-away.ts and score-causes.ts
  * @example rank({ fault: 'fat', readings, observations: [], causes })[0]?.causeId
  */
 export function rank({
@@ -50,13 +51,12 @@ export function rank({
   baseRates,
 }: RankInput): readonly RankedCause[] {
   const seen = known(readings, observations);
+  const shown = shownBy(causes, seen);
   const weighed = causes
     .filter((cause) => cause.brings[fault] !== undefined)
     .map((cause) => {
-      const evidence = cause.signs
-        .map((sign) => signEvidence(sign, seen))
-        .filter((found): found is Evidence => found !== null);
-      return { cause, evidence, logRatio: combineSigns(evidence) };
+      const evidence = countSigns(signEvidence(cause, shown, seen));
+      return { cause, evidence, logRatio: evidence.reduce((sum, one) => sum + one.logRatio, 0) };
     });
   const scored = scoreCauses(fault, weighed, baseRates);
   return weighed
@@ -69,8 +69,8 @@ export function rank({
       };
     })
     .sort((a, b) => {
-      const spoken = Number(spokenFor(b.ranked)) - Number(spokenFor(a.ranked));
-      if (spoken !== 0) return spoken;
+      const louder = loudness(b.ranked.logRatio) - loudness(a.ranked.logRatio);
+      if (louder !== 0) return louder;
       const apart = b.ranked.score - a.ranked.score;
       const level = Math.abs(apart) <= tie * Math.max(a.ranked.score, b.ranked.score);
       return level ? causalOrder(a.group) - causalOrder(b.group) : apart;

@@ -55,7 +55,6 @@ export function seenSwing(
     frameTimesS: Array.from({ length: truth.frames }, (_, frame) => frame / truth.fps),
   };
   const { measurements } = measure(inPicture as Parameters<typeof measure>[0], picture, setting);
-  // What moves each measurement is not kept: ten thousand swings would not fit.
-  const readings = readAll(measurements, setting).map(({ felt: _, ...reading }) => reading);
+  const readings = readAll(measurements, setting);
   return { causes, view, yawDeg: shot.camera.yawDeg, readings, truth: truth.measuresOnFrames };
 }

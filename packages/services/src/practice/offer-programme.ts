@@ -1,5 +1,6 @@
 import { ProblemError } from '@ballfirst/contracts/problems';
 import { readingsOf } from '@ballfirst/diagnosis/evidence-of';
+import { joinClips } from '@ballfirst/diagnosis/join-clips';
 import { rank } from '@ballfirst/diagnosis/rank';
 import { causes } from '@ballfirst/library/causes';
 import { drillById, drills } from '@ballfirst/library/drills';
@@ -55,7 +56,7 @@ export const offerProgramme = async ({ ctx, input }: Call<'offerProgramme'>): Pr
     const clips = await markedClips(tx, ctx, row);
     const ranking = rank({
       fault,
-      readings: clips.flatMap((clip) => readingsOf(clip).readings),
+      readings: joinClips(clips.map((clip) => readingsOf(clip).readings)),
       observations: clips.flatMap((clip) => clip.observations),
       causes,
     });

@@ -1,6 +1,7 @@
 import { ProblemError } from '@ballfirst/contracts/problems';
 import { newId } from '@ballfirst/db/ids';
 import { readingsOf } from '@ballfirst/diagnosis/evidence-of';
+import { joinClips } from '@ballfirst/diagnosis/join-clips';
 import { rank } from '@ballfirst/diagnosis/rank';
 import { methodVersion } from '@ballfirst/diagnosis/weights';
 import { causes } from '@ballfirst/library/causes';
@@ -33,7 +34,7 @@ export const chooseDiagnosis = async ({
     const clips = await markedClips(tx, ctx, row);
     const ranking = rank({
       fault,
-      readings: clips.flatMap((clip) => readingsOf(clip).readings),
+      readings: joinClips(clips.map((clip) => readingsOf(clip).readings)),
       observations: clips.flatMap((clip) => clip.observations),
       causes,
     });
