@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it, vi } from 'vitest';
 import { desk, expectAccessible, keepPictures, openBrowser, openContext, phone, signIn } from './browser.ts';
@@ -32,19 +33,24 @@ describe('the desk', () => {
   const talk = async (): Promise<Talk> =>
     (await ask(coach, 'GET', `/api/submissions/${second}/talk-through`)).json();
 
-  const send = async (clip: string): Promise<string> => {
+  type Photo = { name: string; mimeType: string; buffer: Buffer };
+  const send = async (clip: string, photo: Photo, said: string): Promise<string> => {
     // A phone of its own each time: the last swing's page is still open on the other.
     const another = await openContext(browser, phone, complaints);
     const at = await another.newPage();
     await signIn(at, url, student);
     await at.goto(`${url}/send`);
     await at.getByLabel('Choose the video').setInputFiles(clipFile(clip));
+    await at.getByText('A photo of your grip as well').click();
+    await at.getByLabel('Take or choose the photo').setInputFiles(photo);
+    await at.getByLabel('Choose another photo').waitFor({ state: 'attached' });
     await at.getByRole('button', { name: 'Go on', exact: true }).click();
     for (let tap = 0; tap < 5; tap += 1) await at.getByRole('button', { name: /^Ground first/ }).click();
     await at.getByRole('button', { name: 'Go on', exact: true }).click();
     await at.getByLabel('No, or no more than usual').check();
     await at.getByRole('button', { name: 'Send to my coach' }).click();
     await at.getByText('Your video is ready. It waits for your coach.').waitFor({ timeout: 60_000 });
+    await at.getByText(said).waitFor({ timeout: 30_000 });
     const sent = await (await ask(another, 'GET', '/api/submissions')).json();
     await another.close();
     return sent.items[0].id;
@@ -66,8 +72,15 @@ describe('the desk', () => {
     expect(joined.status()).toBe(201);
     await golfer.clearCookies();
     await signIn(await golfer.newPage(), url, student);
-    first = await send('hang-back');
-    second = await send('hang-back');
+    const hands = { name: 'hands.jpg', mimeType: 'image/jpeg' };
+    const words = { ...hands, buffer: Buffer.from('Dear coach, these are my hands.') };
+    const still = readFileSync(clipFile('hang-back').replace('.mp4', '.jpg'));
+    first = await send('hang-back', words, 'This file is not a photo');
+    second = await send(
+      'hang-back',
+      { ...hands, buffer: still },
+      'The photo of your grip is with your coach.',
+    );
     coach = await openContext(browser, desk, complaints);
     page = await coach.newPage();
     const person = academy?.people.find(({ role }) => role === 'coach');
@@ -128,7 +141,7 @@ describe('the desk', () => {
       await page.getByText(`${index + 1} of 12 marks`).waitFor();
     }
     await page.getByText('All marks of the first pass are placed').waitFor();
-    await vi.waitFor(async () => expect((await review(first)).marking[0]?.marks).toHaveLength(12), 10_000);
+    await vi.waitFor(async () => expect((await review(first)).marking[0]?.marks).toHaveLength(12), 30_000);
     const scale = (await onScreen(1, 0)).x - (await onScreen(0, 0)).x;
     for (const { position, point, frame, x, y } of (await review(first)).marking[0]?.marks ?? []) {
       const [trueX, trueY] = truth.points[position]?.[point] ?? [0, 0];
@@ -164,7 +177,7 @@ describe('the desk', () => {
     await page.mouse.click(at.x, at.y);
     await page.getByText('1 of 12 marks').waitFor();
     const hollow = stage().locator('xpath=..').locator('svg[role=img] g[data-mark]:has(circle)');
-    await vi.waitFor(async () => expect(await hollow.count()).toBe(5), 10_000);
+    await vi.waitFor(async () => expect(await hollow.count()).toBe(5), 30_000);
     // Only the one that was placed is stored: a hollow point is nobody's mark yet.
     await vi.waitFor(
       async () => expect((await review(second)).marking[0]?.marks ?? []).toHaveLength(1),
@@ -185,18 +198,35 @@ describe('the desk', () => {
     );
     await page.getByRole('button', { name: 'Ten frames on' }).click();
     const further = String((truth.positions.address ?? 0) + 10);
-    await vi.waitFor(async () => expect(await beside.getAttribute('data-drawn')).toBe(further), 10_000);
+    await vi.waitFor(async () => expect(await beside.getAttribute('data-drawn')).toBe(further), 30_000);
     await page.getByRole('button', { name: 'Other one frame on' }).click();
     const moved = String((truth.positions.address ?? 0) + 11);
-    await vi.waitFor(async () => expect(await beside.getAttribute('data-drawn')).toBe(moved), 10_000);
+    await vi.waitFor(async () => expect(await beside.getAttribute('data-drawn')).toBe(moved), 30_000);
     await expectAccessible(page);
     await keepPictures(page, 'review-compare');
     await page.getByRole('button', { name: 'Compare', exact: true }).click();
   });
 
+  it('shows the photo of the hands beside the stage, and whole', async () => {
+    const small = page.getByRole('img', { name: /hands on the grip/ });
+    await small.first().waitFor();
+    await page.getByRole('button', { name: 'See it whole' }).click();
+    const whole = page.getByRole('dialog', { name: /hands on the grip/ });
+    await whole.getByRole('img').waitFor();
+    await expectAccessible(page);
+    const address = (await small.first().getAttribute('src')) ?? '';
+    expect(address).toMatch(/^\/media\/clips\/.+\/photo\.jpg$/);
+    const stranger = await openContext(browser, phone, complaints);
+    expect((await ask(stranger, 'GET', address)).status()).toBe(401);
+    await stranger.close();
+    await whole.getByRole('button', { name: 'Close' }).click();
+  });
+
   it('records a voice while stepping and pointing, captions it, and sends it with the reply', async () => {
     await page.getByRole('button', { name: 'Record a talk-through' }).click();
     await page.getByText(/^Recording 0:0/).waitFor();
+    // The button stands under the stage: whoever points looks at the picture again.
+    await stage().scrollIntoViewIfNeeded();
     const box = await stage().boundingBox();
     if (box === null) throw new Error('There is no stage.');
     for (let step = 0; step < 6; step += 1) {
@@ -221,6 +251,8 @@ describe('the desk', () => {
     await page.getByText('Captions kept').waitFor();
     await expectAccessible(page);
     await keepPictures(page, 'review-talk');
+    // Recorded, it goes with the reply unless the coach says otherwise.
+    expect(await page.getByRole('checkbox', { name: /^Your talk-through/ }).isChecked()).toBe(true);
     await page.getByLabel('Words to the student').fill('Listen to this first.');
     await page.getByRole('button', { name: 'Send the reply' }).click();
     await page.getByText('On its way').waitFor();

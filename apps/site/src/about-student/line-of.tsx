@@ -12,6 +12,7 @@ import {
   rungNames,
   spelt,
   standingNames,
+  standingReason,
   verdictNames,
 } from '../words/names.ts';
 import { studentWords } from '../words/students.ts';
@@ -44,7 +45,7 @@ const said = (words: string): ReactNode => (words === '' ? null : <span classNam
 export const lineOf = (item: Item, units: 'metric' | 'imperial'): ReactNode => {
   switch (item.kind) {
     case 'standing':
-      return `${standingNames[item.to]}${item.reason === '' ? '' : `, ${item.reason}`}`;
+      return `${standingNames[item.to]}${item.reason === '' ? '' : `, ${standingReason(item.reason)}`}`;
     case 'swing':
       return (
         <>
@@ -82,7 +83,12 @@ export const lineOf = (item: Item, units: 'metric' | 'imperial'): ReactNode => {
         </>
       );
     case 'lesson':
-      return `${localDayInWords(item.localDate)}, ${aboutWords.noteBy(item.by)} ${item.words}`;
+      return (
+        <>
+          {item.words}{' '}
+          <span className="soft">{aboutWords.lessonOn(localDayInWords(item.localDate), item.by)}</span>
+        </>
+      );
     case 'line-test':
       return `${lineTestWords.behindOf(item.behind, item.startsMm.length)} ${placeInWords(item.meanStartMm, units)}.`;
   }

@@ -68,5 +68,6 @@ export const aboutWords = {
   lessonWords: 'What was worked on',
   lessonSave: 'Note it',
   lessonSaving: 'Noting …',
+  lessonOn: (day: string, by: string) => `(${day}, noted by ${by})`,
   lessonSaved: 'Noted on the timeline.',
 } as const;

@@ -38,7 +38,7 @@ export const collectionWords = {
   permittedOn: 'Permitted on',
   kept: (by: string) => `Kept by ${by}`,
   end: 'Take it out',
-  endAsk: (name: string) => `Take ${name} out of the collection`,
+  endAsk: (name: string) => `Take it out of the collection: ${name}`,
   keepTitle: 'Keep this clip in the collection',
   keepLead:
     'Ask the player first; for a junior, the guardian. Write down who allowed it, how, and for what. Other students’ coaches will show it.',

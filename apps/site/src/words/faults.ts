@@ -47,6 +47,6 @@ export const faultsWords = {
   changeIt: 'Change',
   changeFor: (cause: string) => `Change the film for: ${cause}`,
   remove: 'Take away',
-  removeFor: (cause: string) => `Take the film away for: ${cause}`,
+  removeFor: (cause: string) => `Take away the film for: ${cause}`,
   newTab: 'opens in a new tab',
 } as const;

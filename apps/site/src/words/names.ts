@@ -47,6 +47,13 @@ export const standingNames: Record<Submission['student']['standing'], string> = 
   left: 'Left',
 };
 
+/** Why a standing changed: what the service writes by itself is a word of its own, what people write stands as it is. */
+const ownReasons: Readonly<Record<string, string>> = {
+  joined: 'joined the academy',
+  'trial-ended': 'the trial ended',
+};
+export const standingReason = (reason: string): string => ownReasons[reason] ?? reason;
+
 /** Strike outcomes as a coach says them, and as a student taps them. */
 export const outcomeNames: Record<NonNullable<Submission['leadFault']>, string> = {
   solid: 'Solid',

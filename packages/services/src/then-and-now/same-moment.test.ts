@@ -27,3 +27,15 @@ it('has no pair where no moment is marked in both', () => {
   const marks = [mark('a', 'top', 40), mark('b', 'address', 5)];
   expect(sameMoment([clip('a')], [clip('b')], marks)).toBeNull();
 });
+
+it('takes the moment that the coach shows in the reply before any other, but set-up', () => {
+  const marks = ['address', 'top', 'finish'].flatMap((position) => [
+    mark('a', position, 1),
+    mark('b', position, 2),
+  ]);
+  const momentOf = (shown: string[]) => sameMoment([clip('a')], [clip('b')], marks, shown)?.moment;
+  expect(momentOf([])).toBe('finish');
+  expect(momentOf(['address', 'top'])).toBe('top');
+  expect(momentOf(['address'])).toBe('finish');
+  expect(momentOf(['address', 'impact', 'no moment'])).toBe('finish');
+});

@@ -11,15 +11,22 @@ export type SameMoment = {
   readonly after: { readonly clipId: string; readonly frame: number };
 };
 
-/** The most telling moment marked in a clip of either swing that were filmed from the same side; null where there is none. */
+/**
+ * The most telling moment marked in a clip of either swing that were filmed from the same side; null where there is none.
+ *
+ * @param shown moments that the coach shows in the reply: those come first, the last of them before all, for there the
+ * cause is seen; set-up tells least
+ */
 export const sameMoment = (
   then: readonly Clip[],
   now: readonly Clip[],
   marks: readonly Marked[],
+  shown: readonly string[] = [],
 ): SameMoment | null => {
   const frameOf = (clipId: string, position: Position): number | undefined =>
     marks.find((mark) => mark.clipId === clipId && mark.position === position)?.frame;
-  for (const moment of telling) {
+  const chosen = shown.flatMap((one) => telling.filter((moment) => moment === one && moment !== 'address'));
+  for (const moment of [...chosen.reverse(), ...telling]) {
     for (const before of then) {
       for (const after of now.filter(({ view }) => view === before.view)) {
         const [from, to] = [frameOf(before.id, moment), frameOf(after.id, moment)];

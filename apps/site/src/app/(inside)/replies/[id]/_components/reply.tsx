@@ -30,7 +30,7 @@ export function Reply({ reply, hand, isReader }: Props) {
   const practises = isReader && (programme?.status === 'open' || programme?.status === 'held');
   return (
     <>
-      <div className={styles.first}>
+      <div className={styles.first} data-pictured={first !== undefined}>
         <div className={`stack tight ${styles.sentence}`}>
           <p className="soft small">
             {replyWords.from(reply.coach)}, <When at={reply.sentAt} />

@@ -1,6 +1,6 @@
 import type { Reply } from '@ballfirst/contracts/client';
 import { When } from '../../../../../times/when.tsx';
-import { standingNames } from '../../../../../words/names.ts';
+import { standingNames, standingReason } from '../../../../../words/names.ts';
 import { studentWords } from '../../../../../words/students.ts';
 import styles from './student.module.css';
 
@@ -23,7 +23,7 @@ export function Standings({ standings }: { standings: Reply<'readStudent'>['stan
               </span>
             </div>
             <p className="small soft">
-              {reason === '' ? '' : `${reason}, `}
+              {reason === '' ? '' : `${standingReason(reason)}, `}
               {studentWords.by(by)}
             </p>
           </li>
