@@ -29,7 +29,7 @@ if (any === undefined) throw new Error('The library is empty.');
 const causeWith = (id: string, signs: readonly Sign[]): Cause => ({ ...any, id, signs });
 const linesOf = (cause: Cause, readings: readonly Reading[], others: readonly Cause[] = []) => {
   const seen = known(readings, []);
-  return jointSigns(cause, shownBy([cause, ...others], seen), seen).map(({ logRatio }) => logRatio);
+  return jointSigns(cause, shownBy([cause, ...others], seen)).map(({ logRatio }) => logRatio);
 };
 const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
 

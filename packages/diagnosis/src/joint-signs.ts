@@ -1,8 +1,8 @@
 import type { Cause } from '@ballfirst/library/types';
 import { choleskyOf, inverseCholesky, solveCholesky } from '@ballfirst/numbers/cholesky';
 import { clip } from '@ballfirst/numbers/clip';
-import type { Evidence, Known } from './evidence.ts';
-import { heardOf, type ReadSign, readSign } from './read-sign.ts';
+import type { Evidence } from './evidence.ts';
+import { heardOf, type ReadSign } from './read-sign.ts';
 import type { Shown } from './shown.ts';
 import { ratioLimit } from './weights.ts';
 
@@ -77,18 +77,20 @@ function linesOf(shown: Shown, own: readonly Placed[]): readonly number[] {
  * together by clicks, clothing, turn and scale of the camera. Readings that are no sign of this cause help to tell such an
  * error from a true departure. It is a sum over the signs, a line for each.
  *
+ * @param cause - one of the library that the swing was shown to
  * @returns one piece of evidence for each sign that was read; together within twenty to one for each sign, or what a sign
  * that only supports may say
  * @throws RangeError when a reading or a figure of the library is no number
  * @source ratio of two normal densities with a common covariance (Fisher 1936): shift' V^-1 (value - middle - shift / 2); for
  * one sign alone that of graded-sign.ts
  */
-export function jointSigns(cause: Cause, shown: Shown, { readings }: Known): readonly Evidence[] {
+export function jointSigns(cause: Cause, shown: Shown): readonly Evidence[] {
   const own: Placed[] = [];
   for (const sign of cause.signs) {
-    const found = readSign(sign, readings.get(sign.key));
-    const at = shown.values.findIndex(({ key }) => key === sign.key);
-    if (found !== null && at >= 0 && found.shift !== 0) own.push({ ...found, at });
+    const at = shown.place.get(sign.key);
+    if (at === undefined) continue;
+    const found = shown.values[at]?.signs.find((one) => one.sign === sign);
+    if (found !== undefined && found.shift !== 0) own.push({ ...found, at });
   }
   if (own.length === 0) return [];
   const lines = linesOf(shown, own);

@@ -7,6 +7,8 @@ import { type UsualValue, usualValues } from './usual-values.ts';
 /** What a swing shows: all that is read as a sign of any cause, n readings, and how they scatter together. */
 export type Shown = {
   readonly values: readonly UsualValue[];
+  /** Where each of them stands, by key. */
+  readonly place: ReadonlyMap<string, number>;
   /** The inverse of errors and players' spread together, n rows of n. */
   readonly precision: Float64Array;
   /** How far each stands from its usual value, and the precision times that. */
@@ -29,5 +31,6 @@ export function shownBy(library: readonly Cause[], seen: Known): Shown {
   });
   const lower = choleskyOf(scatter, n);
   const away = Float64Array.from(values, ({ reading, usual }) => reading.value - usual);
-  return { values, precision: inverseCholesky(lower, n), away, pull: solveCholesky(lower, away) };
+  const place = new Map(values.map(({ key }, i) => [key, i]));
+  return { values, place, precision: inverseCholesky(lower, n), away, pull: solveCholesky(lower, away) };
 }

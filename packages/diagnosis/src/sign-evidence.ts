@@ -23,5 +23,5 @@ function tapped(sign: Sign, { answers }: Known): Evidence | null {
  */
 export function signEvidence(cause: Cause, shown: Shown, seen: Known): readonly Evidence[] {
   const answers = cause.signs.map((sign) => tapped(sign, seen)).filter((found) => found !== null);
-  return [...jointSigns(cause, shown, seen), ...answers];
+  return [...jointSigns(cause, shown), ...answers];
 }

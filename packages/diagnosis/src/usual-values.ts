@@ -10,6 +10,8 @@ export type UsualValue = {
   /** Middle and spread between players, unit of the reading. */
   readonly usual: number;
   readonly sd: number;
+  /** The signs that are read from it. */
+  readonly signs: readonly ReadSign[];
 };
 
 const meanOf = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
@@ -36,7 +38,11 @@ export function usualValues(library: readonly Cause[], { readings }: Known): rea
   for (const { signs } of library) {
     for (const sign of signs) {
       const found = readSign(sign, readings.get(sign.key));
-      if (found !== null) byKey.set(sign.key, [...(byKey.get(sign.key) ?? []), found]);
+      if (found !== null) {
+        const others = byKey.get(sign.key);
+        if (others === undefined) byKey.set(sign.key, [found]);
+        else others.push(found);
+      }
     }
   }
   return [...byKey.keys()].sort().flatMap((key) => {
@@ -44,6 +50,6 @@ export function usualValues(library: readonly Cause[], { readings }: Known): rea
     const reading = signs[0]?.reading;
     if (reading === undefined) return [];
     const sd = Math.sqrt(meanOf(signs.map((one) => one.sd ** 2)));
-    return [{ key, reading, usual: middleOf(signs, reading), sd }];
+    return [{ key, reading, usual: middleOf(signs, reading), sd, signs }];
   });
 }

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { choleskyOf, solveCholesky } from './cholesky.ts';
-import { solveLinear } from './solve-linear.ts';
+import { choleskyOf, inverseCholesky, solveCholesky } from './cholesky.ts';
+import { inverse, solveLinear } from './solve-linear.ts';
 
 const entry = fc.double({ min: -3, max: 3, noNaN: true });
 
@@ -28,12 +28,16 @@ describe('Cholesky', () => {
             b.reduce((sum, ___, k) => sum + (f[i * n + k] ?? 0) * (f[j * n + k] ?? 0), i === j ? 1 : 0),
           ),
         );
-        const x = solveCholesky(choleskyOf(Float64Array.from(rows.flat()), n), Float64Array.from(b));
+        const lower = choleskyOf(Float64Array.from(rows.flat()), n);
+        const x = solveCholesky(lower, Float64Array.from(b));
         const other = solveLinear(
           rows,
           b.map((value) => [value]),
         );
         for (const [i, value] of x.entries()) expect(value).toBeCloseTo(other[i]?.[0] ?? Number.NaN, 6);
+        const eliminated = inverse(rows).flat();
+        for (const [i, value] of inverseCholesky(lower, n).entries())
+          expect(value).toBeCloseTo(eliminated[i] ?? Number.NaN, 6);
       }),
       { numRuns: 50, seed: 71 },
     );
@@ -43,6 +47,7 @@ describe('Cholesky', () => {
     expect(() => choleskyOf(Float64Array.of(1, 2, 2, 1), 2)).toThrow(/positive definite/);
     expect(() => choleskyOf(Float64Array.of(Number.NaN), 1)).toThrow(/positive definite/);
     expect(() => choleskyOf(Float64Array.of(1, 2, 3), 2)).toThrow(/square/);
+    expect(() => inverseCholesky(Float64Array.of(1), 2)).toThrow(/square/);
     expect(() => solveCholesky(Float64Array.of(1), Float64Array.of(1, 2))).toThrow(/fit/);
   });
 });

@@ -55,11 +55,24 @@ export function solveCholesky(l: Float64Array, b: Float64Array): Float64Array {
  * @example inverseCholesky(Float64Array.of(2), 1) // 0.25
  */
 export function inverseCholesky(l: Float64Array, n: number): Float64Array {
+  if (l.length !== n * n) throw new RangeError('The matrix is not square.');
   const inverse = new Float64Array(n * n);
-  for (let i = 0; i < n; i += 1) {
-    const unit = new Float64Array(n);
-    unit[i] = 1;
-    inverse.set(solveCholesky(l, unit), i * n);
+  const x = new Float64Array(n);
+  // A unit vector is nothing above its one, and the inverse is symmetric: each column is solved from there down.
+  for (let column = 0; column < n; column += 1) {
+    for (let i = column; i < n; i += 1) {
+      let sum = i === column ? 1 : 0;
+      for (let k = column; k < i; k += 1) sum -= (l[i * n + k] ?? 0) * (x[k] ?? 0);
+      x[i] = sum / (l[i * n + i] ?? 1);
+    }
+    for (let i = n - 1; i >= column; i -= 1) {
+      let sum = x[i] ?? 0;
+      for (let k = i + 1; k < n; k += 1) sum -= (l[k * n + i] ?? 0) * (x[k] ?? 0);
+      const value = sum / (l[i * n + i] ?? 1);
+      x[i] = value;
+      inverse[i * n + column] = value;
+      inverse[column * n + i] = value;
+    }
   }
   return inverse;
 }
