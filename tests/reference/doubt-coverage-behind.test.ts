@@ -24,6 +24,7 @@ const truth: Readonly<Record<string, number>> = {
   'shaft-steeper-at-lead-arm-down': soundBehind.shaftSteeperDeg,
   'clubhead-outside-hands-at-shaft-parallel-back': soundBehind.clubheadOutsideBack,
   'clubhead-outside-hands-at-shaft-parallel-down': soundBehind.clubheadOutsideDown,
+  'toe-line-to-target-stick': soundBehind.toesOpenDeg,
 };
 
 function marksWithErrors(normal: () => number): readonly Mark[] {

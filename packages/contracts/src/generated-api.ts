@@ -2261,7 +2261,7 @@ export interface components {
             /** @enum {string} */
             position: "address" | "shaft-parallel-back" | "lead-arm-parallel-back" | "top" | "lead-arm-parallel-down" | "shaft-parallel-down" | "impact" | "shaft-parallel-through" | "finish";
             /** @enum {string} */
-            point: "ball" | "lead-heel" | "trail-heel" | "lead-ankle" | "trail-ankle" | "hip-middle" | "neck-base" | "head-centre" | "lead-shoulder" | "lead-elbow" | "lead-wrist" | "grip-end" | "clubhead" | "shaft-mid" | "lead-thigh-inside" | "thigh-front" | "seat-line" | "toe-line" | "hands" | "target-stick" | "target-stick-ahead";
+            point: "ball" | "lead-heel" | "trail-heel" | "lead-ankle" | "trail-ankle" | "hip-middle" | "neck-base" | "head-centre" | "lead-shoulder" | "lead-elbow" | "lead-wrist" | "grip-end" | "clubhead" | "shaft-mid" | "lead-thigh-inside" | "thigh-front" | "seat-line" | "toe-line" | "lead-toe" | "trail-toe" | "hands" | "target-stick" | "target-stick-ahead";
             frame: number;
             x: number;
             y: number;

@@ -37,6 +37,17 @@ const measuredSo = ({ when }: SavedPhrase, readings: Given['readings']): boolean
   return (when.side === 'below' ? probabilityBelow : probabilityAbove) >= sureEnough;
 };
 
+/** Two phrases say opposite things of one measurement: without it nobody knows which of them is so. */
+const isOneOfTwo = ({ kind, causes, when }: SavedPhrase, all: readonly SavedPhrase[]): boolean =>
+  kind === 'shows' &&
+  all.some(
+    (other) =>
+      other.kind === 'shows' &&
+      other.causes[0] === causes[0] &&
+      other.when?.key === when?.key &&
+      other.when?.side !== when?.side,
+  );
+
 /** The same of what a coach saw: what was not tapped contradicts nothing and praises nothing. */
 const seenSo = ({ seen }: SavedPhrase, observations: Given['observations']): boolean => {
   if (seen === null) return true;
@@ -65,8 +76,13 @@ export const offerPhrases = <P extends SavedPhrase>(
     (causes.length === 0 || kind === 'praise' || (cause !== null && causes.includes(cause))) &&
     (faults.length === 0 || faults.includes(fault)) &&
     (views.length === 0 || (view !== null && views.includes(view)));
+  const known = (phrase: SavedPhrase): boolean =>
+    readings.some(({ key }) => key === phrase.when?.key) || !isOneOfTwo(phrase, phrases);
   return phrases
-    .filter((phrase) => fits(phrase) && measuredSo(phrase, readings) && seenSo(phrase, observations))
+    .filter(
+      (phrase) =>
+        fits(phrase) && known(phrase) && measuredSo(phrase, readings) && seenSo(phrase, observations),
+    )
     .flatMap((phrase) => {
       const text = fillPhrase(phrase.text, values);
       return text === null ? [] : [{ phrase, text }];

@@ -157,6 +157,25 @@ describe('a phrase', () => {
     expect(tapped('cannot-tell').map(({ phrase }) => phrase.kind)).toEqual(['shows']);
   });
 
+  it('says neither of two opposite things of what was not measured', () => {
+    const all = phrases.map(savedPhrase);
+    const said = (readings: readonly { key: string; probabilityBelow: number; probabilityAbove: number }[]) =>
+      offerPhrases(all, {
+        ...{ ...here, view: 'down-the-line', cause: 'alignment', values: phraseValues(facts) },
+        readings: readings.map((one) => ({ ...one, band: { low: -3, high: 3 } })),
+      })
+        .filter(({ phrase }) => phrase.kind === 'shows')
+        .map(({ text }) => text);
+    expect(said([])).toEqual([expect.stringContaining('feet or your shoulders')]);
+    const key = 'toe-line-to-target-stick';
+    expect(said([{ key, probabilityBelow: 0, probabilityAbove: 0.9 }])[0]).toContain(
+      'to the {lead} of the line',
+    );
+    expect(said([{ key, probabilityBelow: 0.9, probabilityAbove: 0 }])[0]).toContain(
+      'to the {trail} of the line',
+    );
+  });
+
   it('praises a measurement well within its band, and none without a band', () => {
     const all = phrases.map(savedPhrase);
     const key = 'hip-shift-address-top';

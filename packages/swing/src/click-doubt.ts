@@ -16,6 +16,8 @@ const clickAt1080: Readonly<Record<Point, number>> = {
   'lead-ankle': 3,
   'trail-ankle': 3,
   'toe-line': 3,
+  'lead-toe': 2,
+  'trail-toe': 2,
   'head-centre': 4,
   'seat-line': 4,
   'lead-shoulder': 5,

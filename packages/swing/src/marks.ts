@@ -44,6 +44,8 @@ export const points = [
   'thigh-front',
   'seat-line',
   'toe-line',
+  'lead-toe',
+  'trail-toe',
   'hands',
   'target-stick',
   'target-stick-ahead',

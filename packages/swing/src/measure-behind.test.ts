@@ -21,6 +21,7 @@ const truthOf = (swing: PlantedBehind): Readonly<Partial<Record<MeasurementKey, 
   'shaft-steeper-at-lead-arm-down': swing.shaftSteeperDeg,
   'clubhead-outside-hands-at-shaft-parallel-back': swing.clubheadOutsideBack,
   'clubhead-outside-hands-at-shaft-parallel-down': swing.clubheadOutsideDown,
+  'toe-line-to-target-stick': swing.toesOpenDeg,
 });
 const readings = (marks: readonly Mark[], change: Partial<Setting> = {}) =>
   new Map(measure(marks, behindPicture, { ...setting, ...change }).measurements.map((one) => [one.key, one]));
@@ -42,6 +43,7 @@ const swings: fc.Arbitrary<Partial<PlantedBehind>> = fc.record({
   shaftSteeperDeg: between(-15, 20),
   clubheadOutsideBack: between(-200, 200),
   clubheadOutsideDown: between(-200, 200),
+  toesOpenDeg: between(-12, 12),
 });
 
 describe('measure, from behind', () => {

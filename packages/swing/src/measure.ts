@@ -18,6 +18,7 @@ import { scaleWarnings } from './scale-warnings.ts';
 import { scaleWords } from './scale-words.ts';
 import { type SeenSwing, seeSwing } from './seen-swing.ts';
 import { measureTempo, tempoPositions } from './tempo.ts';
+import { measureToeLine } from './toe-line.ts';
 
 export type Measured = {
   readonly measurements: readonly Measurement[];
@@ -66,6 +67,7 @@ export function measure(
   const refusals: Refusal[] = [];
   const makeOf = (key: MeasurementKey): Measurement | Refusal => {
     if (key === 'tempo-ratio') return tempo(placed, picture, setting);
+    if (key === 'toe-line-to-target-stick') return measureToeLine(placed, swing.sight, setting);
     if (key === 'low-point-ahead-of-ball') return measureLowPoint(trail, marks, picture, setting);
     return one(key, placed, swing, setting);
   };

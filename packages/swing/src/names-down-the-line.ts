@@ -23,6 +23,12 @@ export const namesDownTheLine = {
     'ball {n} beyond the toe line',
     'ball {n} inside the toe line',
   ),
+  // The toes against a stick on the target line: + the line of the toes points to the player's own side of it.
+  'toe-line-to-target-stick': deg(
+    'Line of the toes against the target stick',
+    'toes {n} open to the target stick',
+    'toes {n} closed to the target stick',
+  ),
   'shaft-angle-at-address': deg(
     'Shaft to the ground at address',
     'shaft {n} to the ground at address',

@@ -6,7 +6,12 @@ import { placesForKey } from './places-for-key.ts';
 
 describe('places for a key', () => {
   it('knows a definition for every named measurement', () => {
-    const counted = new Set([...definitions.map(({ key }) => key), 'tempo-ratio', 'low-point-ahead-of-ball']);
+    const counted = new Set([
+      ...definitions.map(({ key }) => key),
+      'tempo-ratio',
+      'low-point-ahead-of-ball',
+      'toe-line-to-target-stick',
+    ]);
     expect(counted).toEqual(new Set(measurementKeys));
   });
 

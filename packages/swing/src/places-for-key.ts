@@ -5,6 +5,7 @@ import { positions, type View } from './marks.ts';
 import { measurementNames } from './measurement-names.ts';
 import type { Place } from './place.ts';
 import { tempoPositions } from './tempo.ts';
+import { toeLinePlaces } from './toe-line.ts';
 
 const named = ({ position, point }: Place) => `${position}/${point}`;
 
@@ -22,6 +23,13 @@ const forTempo = (marked: readonly Place[]): readonly Place[] =>
     .filter((position) => !marked.some((place) => place.position === position))
     .map((position) => ({ position, point: 'head-centre' }));
 
+/** The toes; nobody is asked to mark a stick that may not lie there. */
+const forToeLine = (marked: readonly Place[]): readonly Place[] | null => {
+  const there = new Set(marked.map(named));
+  const missing = toeLinePlaces.filter((place) => !there.has(named(place)));
+  return missing.some(({ point }) => point.startsWith('target-stick')) ? null : missing;
+};
+
 /**
  * The marks still to be placed before a measurement can be made, by the definition and scale that need fewest.
  *
@@ -36,6 +44,7 @@ export function placesForKey(
   view: View = 'face-on',
 ): readonly Place[] | null {
   if (key === 'tempo-ratio') return forTempo(marked);
+  if (key === 'toe-line-to-target-stick') return view === 'down-the-line' ? forToeLine(marked) : null;
   const there = new Set(marked.map(named));
   let fewest: readonly Place[] | null = null;
   for (const definition of definitions) {

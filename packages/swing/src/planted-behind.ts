@@ -16,6 +16,7 @@ export type PlantedBehind = Pinhole & {
   readonly shaftSteeperDeg: number;
   readonly clubheadOutsideBack: number;
   readonly clubheadOutsideDown: number;
+  readonly toesOpenDeg: number;
 };
 
 export const soundBehind: PlantedBehind = {
@@ -31,6 +32,7 @@ export const soundBehind: PlantedBehind = {
   shaftSteeperDeg: 4,
   clubheadOutsideBack: 20,
   clubheadOutsideDown: -60,
+  toesOpenDeg: 1,
   distanceMm: 3900,
   lensHeightMm: 1000,
   yawDeg: 0,
@@ -55,6 +57,7 @@ const spotsOf = (swing: PlantedBehind): ReadonlyMap<`${Position}/${Point}`, Spot
   const hip = [700, 950] as const;
   const down = radians(63 + swing.shaftSteeperDeg);
   const gripDown = [520, 960] as const;
+  const toes = handsLevel + swing.handsBeyondToes;
   const backHands = 480;
   const downHands = 430;
   return new Map<`${Position}/${Point}`, Spot3>([
@@ -63,6 +66,11 @@ const spotsOf = (swing: PlantedBehind): ReadonlyMap<`${Position}/${Point}`, Spot
     ['address/grip-end', [...onShaft(lengthMm), 30]],
     ['address/hands', [handsLevel, handsUp, 20]],
     ['address/toe-line', [handsLevel + swing.handsBeyondToes, 20, -340]],
+    // The ground: a stick a hand outside the ball, and the tips of the shoes a stance apart.
+    ['address/target-stick', [-120, 0, -400]],
+    ['address/target-stick-ahead', [-120, 0, 790]],
+    ['address/trail-toe', [toes, 0, -200]],
+    ['address/lead-toe', [toes + 400 * Math.tan(radians(swing.toesOpenDeg)), 0, 200]],
     ['address/thigh-front', [handsLevel + swing.handsToThighs, 700, -180]],
     ['address/seat-line', [860, 930, -70]],
     ['address/hip-middle', [...hip, -60]],

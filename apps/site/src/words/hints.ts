@@ -9,7 +9,7 @@ export const hintWords = {
   point: 'Point',
   moment: 'Moment',
   stick:
-    'A stick on the ground along the target line levels the picture and gives its scale: mark both ends at address.',
+    'A stick on the ground along the target line: mark both ends at address. From the front it levels the picture and gives its scale; from behind it tells, with the tips of both shoes, where the feet aim.',
   markThis: 'Mark this',
 
   twice: 'Mark twice: how sure is my hand?',

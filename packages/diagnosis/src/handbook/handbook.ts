@@ -5,6 +5,9 @@ import { type MeasurementKey, measurementKeys } from '@ballfirst/swing/measureme
 import { causeEntry } from './cause-entry.ts';
 import { measurementEntry, sketchPath } from './measurement-entry.ts';
 import { sketchOf } from './sketch.ts';
+import { sketchToeLine } from './sketch-toe-line.ts';
+
+const toeLinePath = sketchPath('down-the-line', 'toe-line-to-target-stick');
 
 const keysOf = (view: (typeof views)[number]): readonly MeasurementKey[] =>
   measurementKeys.filter((key) => definitions.some((one) => one.view === view && one.key === key));
@@ -19,6 +22,8 @@ export function measurementsPage(): string {
     '# What is measured, and what it is a sign of',
     'Written by `npm run -w @ballfirst/diagnosis docs`; do not edit. Lengths in mm: face-on x runs towards the target, from\nbehind away from the ball line towards the player; z runs up. Doubts are standard uncertainties (1 SD). Bands, sensitivities\nand specificities are starting values that an academy may edit; their labels say how far they can be trusted.\n[How far the numbers can be trusted](truth.md) tells how they do on invented golfers.',
     ...parts,
+    '## On the ground, from behind',
+    `### Line of the toes against the target stick (\`toe-line-to-target-stick\`)\n\n![Line of the toes against the target stick](${toeLinePath})\n\n- Definition: the direction on the ground of the line from the tip of the trail shoe to that of the lead shoe, less that of a\n  stick on the target line, + open. Places: both ends of the stick, both tips, at address.\n- Formula: \`atan2(x far - x near, y far - y near)\` of each line, with \`x = level / below\`, \`y = focal length / below\`, below the lens.\n- Source: pinhole geometry; how high the lens stands and how the camera is turned fall out.\n- Doubt: clicks, focal length, roll, and a phone that looks up or down by 2° (1 SD); nothing is told above 6°, nor without a stick.\n- Bands: -3° to 3° (any club; any length; common practice, no source). A sign that the player aims to one side.`,
     '## Times',
     '### Time back to time down (`tempo-ratio`)\n\n- Definition: time from the last still frame of address to the top, over the time from the top to impact.\n- Formula: `(t top - t address) / (t impact - t top)`; each count may be one frame off, and its interval is that whole range.\n- Source: counting; checked against 24/8 at 30 to 192/64 at 240 frames a second.\n- Bands: 2 to 4 for a full or three-quarter swing (common practice, no source); never a sign alone.',
     '## The arc',
@@ -30,12 +35,13 @@ export function measurementsPage(): string {
 
 /** The drawings of the page, by their path beside it. */
 export function sketches(): ReadonlyMap<string, string> {
-  return new Map(
-    views.flatMap((view) =>
+  return new Map([
+    [toeLinePath, sketchToeLine()],
+    ...views.flatMap((view) =>
       keysOf(view).flatMap((key) => {
         const first = definitions.find((one) => one.view === view && one.key === key);
         return first === undefined ? [] : [[sketchPath(view, key), sketchOf(first)] as const];
       }),
     ),
-  );
+  ]);
 }

@@ -23,6 +23,7 @@ export const addressBehindBands: readonly BandRow[] = [
   behind('ball-ahead-of-toe-line', longIrons, [400, 620]),
   behind('ball-ahead-of-toe-line', fairways, [480, 740]),
   behind('ball-ahead-of-toe-line', ['driver'], [560, 860]),
+  row('toe-line-to-target-stick', [-3, 3], { views }),
   behind('shaft-angle-at-address', shortIrons, [52, 68]),
   behind('shaft-angle-at-address', longIrons, [50, 66]),
   behind('shaft-angle-at-address', fairways, [46, 62]),

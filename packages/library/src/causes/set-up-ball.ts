@@ -1,5 +1,5 @@
 import { causeIn } from './cause-in.ts';
-import { above, aboveBehind, below, belowBehind, observed, outside } from './sign.ts';
+import { above, aboveBehind, below, belowBehind, observed, outside, outsideBehind } from './sign.ts';
 import { filmBehind, filmFaceOn } from './unseen.ts';
 
 const cause = causeIn('set-up', 1);
@@ -123,7 +123,10 @@ export const ballAndStanceCauses = [
     id: 'alignment',
     name: 'Aims to one side',
     brings: { slice: 2, push: 2, pull: 2 },
-    signs: [observed('feet-or-shoulders-off-line', 'down-the-line', 0.7, 0.85)],
+    signs: [
+      outsideBehind('toe-line-to-target-stick', { sd: 3, sens: 0.7, spec: 0.85, shares: 'aim' }),
+      observed('feet-or-shoulders-off-line', 'down-the-line', 0.7, 0.85, 'aim'),
+    ],
     unseen: onlyBehind,
     leadsTo: { 'out-to-in': 0.2, 'in-to-out': 0.2 },
     forStudent:

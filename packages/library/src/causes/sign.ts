@@ -33,6 +33,7 @@ export const outside = measured('face-on', 'outside');
 /** The same, seen from behind. */
 export const belowBehind = measured('down-the-line', 'below');
 export const aboveBehind = measured('down-the-line', 'above');
+export const outsideBehind = measured('down-the-line', 'outside');
 /** Signs that both views can measure. */
 export const aboveEither = measured('either', 'above');
 export const belowEither = measured('either', 'below');

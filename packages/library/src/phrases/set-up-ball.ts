@@ -170,6 +170,16 @@ export const ballAndStancePhrases = [
   }),
   ...phrasesOf('alignment', {
     shows: [
+      measured(
+        'toe-line-to-target-stick',
+        'above',
+        'Before you swing, the tips of your shoes point [[{doubted:toe-line-to-target-stick} ]]to the {lead} of the line to the target.',
+      ),
+      measured(
+        'toe-line-to-target-stick',
+        'below',
+        'Before you swing, the tips of your shoes point [[{doubted:toe-line-to-target-stick} ]]to the {trail} of the line to the target.',
+      ),
       seen(
         'feet-or-shoulders-off-line',
         'Your feet or your shoulders point clearly beside the target before you swing.',
@@ -186,6 +196,11 @@ export const ballAndStancePhrases = [
         'From the front I cannot see where you aim. Lay a stick along your toes, step behind it and look where it points; or film one swing from behind.',
     },
     praise: [
+      sound(
+        'toe-line-to-target-stick',
+        'The tips of your shoes run along the line to the target[[: {doubted:toe-line-to-target-stick} {way:toe-line-to-target-stick}]].',
+      ),
+
       clear(
         'feet-or-shoulders-off-line',
         'You aim well: feet and shoulders run along the line to the target.',

@@ -13,6 +13,7 @@ const ways: Readonly<Record<string, Way>> = {
   'hip-middle-along-ankles': way('of the way to your {lead} ankle', 'outside your {trail} ankle'),
   'hip-middle-behind-ball': way('behind the ball', 'in front of the ball'),
   'ball-inside-lead-heel': way('inside your {lead} heel', 'outside your {lead} heel'),
+  'toe-line-to-target-stick': way('open', 'closed'),
   'shaft-lean-at-address': way('towards the target', 'away from the target'),
   'stance-width': way('apart', 'crossed'),
   'hands-to-thighs-at-address': way('in front of your thighs', 'behind the front of your thighs'),

@@ -19,6 +19,8 @@ const words: Readonly<Record<string, string>> = {
   'thigh-front': 'front of the thighs',
   'seat-line': 'seat',
   'toe-line': 'line of the toes',
+  'lead-toe': 'tip of the {lead} shoe',
+  'trail-toe': 'tip of the {trail} shoe',
   hands: 'hands',
   'target-stick': 'stick to the target',
   'target-stick-ahead': 'far end of the stick to the target',

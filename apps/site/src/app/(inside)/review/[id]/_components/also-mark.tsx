@@ -9,8 +9,10 @@ import { pointNames, positionNames } from '../../../../../words/marks.ts';
 type Props = { view: View; canWork: boolean; onPlace: (place: Place) => void };
 
 /** What only one view shows. */
-const onlyBehind: ReadonlySet<Point> = new Set(['hands', 'seat-line', 'toe-line', 'thigh-front']);
-const onlyFaceOn: ReadonlySet<Point> = new Set(['target-stick', 'target-stick-ahead', 'lead-thigh-inside']);
+const onlyBehind: ReadonlySet<Point> = new Set([
+  ...(['hands', 'seat-line', 'toe-line', 'lead-toe', 'trail-toe', 'thigh-front'] as const),
+]);
+const onlyFaceOn: ReadonlySet<Point> = new Set(['lead-thigh-inside']);
 
 /** Any other mark: the target stick, or a point that the first pass does not ask for. */
 export function AlsoMark({ view, canWork, onPlace }: Props) {
