@@ -6,7 +6,7 @@ import { clipPath, keptClips, soundOfClip, swingOfClip } from '../src/golfer/kep
 import { renderClip, renderPoster } from '../src/golfer/render-clip.ts';
 import { truthOf } from '../src/golfer/truth.ts';
 
-// Renders every kept clip, its truth and `hashes.json`: `npm run -w @ballfirst/demo render [id ...]`. Needs ffmpeg.
+// Renders every kept clip, its truth and `hashes.json`: `npm run -w @ballfirst/demo render [id ...]`. Needs ffmpeg; then `npm run looks`.
 const here = (name: string) => fileURLToPath(new URL(name, import.meta.url));
 const wanted = process.argv.slice(2);
 for (const clip of keptClips) {

@@ -1,13 +1,31 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { KeptLook } from '../seed/kept-files.ts';
 import { clipPath, clipTruth, keptClips, swingOfClip } from './kept-clips.ts';
 import { truthOf } from './truth.ts';
 
 const hashes: unknown = JSON.parse(readFileSync(new URL('../../clips/hashes.json', import.meta.url), 'utf8'));
 const sha256 = (bytes: Buffer) => createHash('sha256').update(bytes).digest('hex');
 
+const bytesOf = (name: string) => readFileSync(new URL(`../../clips/${name}`, import.meta.url));
+
 describe('kept clips', () => {
+  it.each(keptClips)('$id: what the machine says of it was said of this file', ({ id }) => {
+    const look = KeptLook.parse(JSON.parse(bytesOf(`look/${id}.json`).toString('utf8')));
+    expect(look.clip).toBe(sha256(readFileSync(clipPath(id))));
+    expect(look.strip).toBe(sha256(bytesOf(`look/${id}.jpg`)));
+    const { impact, window, strip } = look.suggestion;
+    const truth = clipTruth(id);
+    expect(strip.length).toBeGreaterThanOrEqual(6);
+    expect(Math.max(...strip)).toBeLessThan(truth.frames);
+    // Three standard uncertainties: the strike is heard where the golfer meets the ball.
+    const away = Math.abs((impact?.frame ?? Number.NaN) - truth.positions.impact);
+    expect(away).toBeLessThanOrEqual(3 * (impact?.uFrames ?? 0));
+    expect(window?.first ?? Number.NaN).toBeLessThan(truth.positions.impact);
+    expect(window?.last ?? Number.NaN).toBeGreaterThan(truth.positions.impact);
+  });
+
   it('are the files that were rendered, from the plans that stand in the script', () => {
     expect(hashes).toEqual(
       keptClips.map((plan) => ({ plan, sha256: sha256(readFileSync(clipPath(plan.id))) })),

@@ -1,3 +1,4 @@
+import { Suggestion } from '@ballfirst/contracts/http/submissions';
 import { academyBySlug } from '@ballfirst/db/crossings/academy-by-slug';
 import { newId } from '@ballfirst/db/ids';
 import { withAcademy } from '@ballfirst/db/with-academy';
@@ -100,8 +101,9 @@ it.each(people)('a student of the demo stands as enrolled and moved by the verbs
 const outcomeOf = (clip: ReturnType<typeof clipRows>['clip']): Outcome => {
   if (clip.refusal) return { kind: 'refused', refusal: clip.refusal };
   const { widthPx, heightPx, frames, fps, durationMs, sha256 } = clip;
+  const suggestion = Suggestion.parse(clip.suggestion);
   if (!widthPx || !heightPx || !frames || !fps || !durationMs || !sha256) throw new Error('No picture.');
-  return { kind: 'ready', widthPx, heightPx, frames, fps, durationMs, sha256, suggestion: null };
+  return { kind: 'ready', widthPx, heightPx, frames, fps, durationMs, sha256, suggestion };
 };
 
 const rowsOfClip = (past: Past, id: string) =>
@@ -130,8 +132,9 @@ it.each([undefined, 'too_long'])(
     const student = members.student(`filmer${refused ?? ''}`);
     const truth = clipTruth('sound');
     const mp4 = Buffer.from('a video');
+    const suggestion = { impact: null, window: { first: 80, last: 200 }, strip: [90, 120, 150] };
     await tellPast(resources, academyId, async (past) => {
-      const filmed = { mp4, truth, at: now, ...(refused === undefined ? {} : { refused }) };
+      const filmed = { mp4, truth, at: now, suggestion, ...(refused === undefined ? {} : { refused }) };
       const { clip, audit } = clipRows(student, filmed);
       await past.tx.clip.createMany({ data: [clip] });
       await past.tx.auditEntry.createMany({ data: audit });

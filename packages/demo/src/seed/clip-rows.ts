@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import type { Suggestion } from '@ballfirst/contracts/http/submissions';
 import type { Prisma } from '@ballfirst/db/generated/client';
 import { newId } from '@ballfirst/db/ids';
 import type { Truth } from '../golfer/truth.ts';
@@ -11,6 +12,8 @@ export type Filmed = {
   readonly mp4: Buffer;
   readonly truth: Pick<Truth, 'view' | 'width' | 'height' | 'frames' | 'fps'>;
   readonly at: Date;
+  /** Where to look first, as preparing says it. */
+  readonly suggestion: Suggestion;
   /** The code of the reason where the machine refused it. */
   readonly refused?: string;
 };
@@ -19,7 +22,7 @@ export type Filmed = {
  * The rows that a clip leaves behind which was uploaded and prepared (or refused): what `startClip`, `finishClip`,
  * `beginPreparing` and `finishPreparing` write, in a fifth of the time. A test holds them against the verbs.
  */
-export const clipRows = (student: Member, { mp4, truth, at, refused }: Filmed) => {
+export const clipRows = (student: Member, { mp4, truth, at, suggestion, refused }: Filmed) => {
   const { academyId, studentId, membershipId } = student;
   const { width, height, frames, fps } = truth;
   const id = newId();
@@ -32,6 +35,7 @@ export const clipRows = (student: Member, { mp4, truth, at, refused }: Filmed) =
       ? {
           ...{ percent: 100, widthPx: width, heightPx: height, frames, fps },
           durationMs: Math.round((frames / fps) * 1000),
+          suggestion,
           sha256: createHash('sha256').update(mp4).digest('hex'),
         }
       : { percent: 0, refusal: refused }),

@@ -1,10 +1,21 @@
 import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
+import { Suggestion } from '@ballfirst/contracts/http/submissions';
+import { z } from 'zod';
 import type { Truth } from '../golfer/truth.ts';
 
+/** What lies in `clips/look/` of a clip: the hashes of both files, and where to look first. */
+export const KeptLook = z.object({ clip: z.string(), strip: z.string(), suggestion: Suggestion });
+
 /** A kept clip as it lies in `clips/`: rendered the way the worker would prepare it, with its poster and truth. */
-export type KeptFiles = { readonly mp4: Buffer; readonly poster: Buffer; readonly truth: Truth };
+export type KeptFiles = {
+  readonly mp4: Buffer;
+  readonly poster: Buffer;
+  readonly truth: Truth;
+  /** What the machine says of it, looked up beforehand, with its strip of film. */
+  readonly look: { readonly suggestion: Suggestion; readonly strip: Buffer };
+};
 
 /** The first clip of a list that is kept. @throws RangeError where none is */
 export const firstKept = (folder: string, ids: readonly string[]): string => {
@@ -13,8 +24,15 @@ export const firstKept = (folder: string, ids: readonly string[]): string => {
   return found;
 };
 
+const readLook = async (folder: string, id: string): Promise<KeptFiles['look']> => ({
+  suggestion: KeptLook.parse(JSON.parse(await readFile(path.join(folder, 'look', `${id}.json`), 'utf8')))
+    .suggestion,
+  strip: await readFile(path.join(folder, 'look', `${id}.jpg`)),
+});
+
 export const readKept = async (folder: string, id: string): Promise<KeptFiles> => ({
   mp4: await readFile(path.join(folder, `${id}.mp4`)),
   poster: await readFile(path.join(folder, `${id}.jpg`)),
   truth: JSON.parse(await readFile(path.join(folder, 'truth', `${id}.json`), 'utf8')) as Truth,
+  look: await readLook(folder, id),
 });

@@ -1,4 +1,4 @@
-import { framesKey, posterKey, renditionKey } from '@ballfirst/services/clips/keys';
+import { framesKey, posterKey, renditionKey, stripKey } from '@ballfirst/services/clips/keys';
 import type { Blobs } from '@ballfirst/services/ports';
 import type { Truth } from '../golfer/truth.ts';
 import type { Member } from './at-time.ts';
@@ -15,13 +15,15 @@ export const seedClip = async (
   student: Member,
   { kept, ...filmed }: Filmed,
 ): Promise<string> => {
-  const { mp4, truth, poster } = kept;
-  const { clip, audit } = clipRows(student, { mp4, truth, ...filmed });
+  const { mp4, truth, poster, look } = kept;
+  const { suggestion } = look;
+  const { clip, audit } = clipRows(student, { mp4, truth, suggestion, ...filmed });
   const of = { academyId: student.academyId, clipId: clip.id };
   if (filmed.refused === undefined) {
     await Promise.all([
       blobs.put(renditionKey(of), mp4),
       blobs.put(posterKey(of), poster),
+      blobs.put(stripKey(of), look.strip),
       blobs.put(framesKey(of), Buffer.from(frameTable(truth))),
     ]);
   }
