@@ -16,6 +16,8 @@ const checkSigns = (cause: Cause, shelf: Shelf): readonly string[] => {
   const problems: string[] = [];
   const everUnseen = views.every((view) => cause.unseen[view] !== undefined);
   if (cause.signs.length === 0 && !everUnseen) problems.push('has no signs');
+  const keys = cause.signs.map(({ key }) => key);
+  if (new Set(keys).size < keys.length) problems.push('has two signs of one measurement or observation');
   for (const sign of cause.signs) {
     const at = `sign "${sign.key}"`;
     if (!isShare(sign.sensitivity) || !isShare(sign.specificity)) {

@@ -162,6 +162,8 @@ describe('a broken copy is refused', () => {
     expect(problemsWithCause({ leadsTo: { 'bad-luck': 0.5 } }).join()).toMatch(/unknown cause/);
     expect(problemsWithCause({ drills: ['dig-a-hole'] }).join()).toMatch(/unknown drill/);
     expect(problemsWithCause({ signs: [] }).join()).toMatch(/no signs/);
+    const { signs } = causeById('sway-away');
+    expect(problemsWithCause({ signs: [...signs, ...signs.slice(0, 1)] }).join()).toMatch(/two signs of one/);
     expect(problemsWithCause({ unseen: {} }).join()).toMatch(/no sign down-the-line/);
     expect(problemsWithCause({ drills: ['line-brush'] }).join()).toMatch(/fewer than two/);
     expect(problemsWithCause({ drills: ['line-brush', 'line-brush'] }).join()).toMatch(/twice/);
