@@ -23,7 +23,7 @@ export const hintWords = {
 
   trail: 'Clubhead over frames: the arc',
   trailLead:
-    'Begin a few frames before the ball. Each click places the clubhead and goes one frame on; three frames and both sides of the ball are needed. Kept on this device only.',
+    'Begin a few frames before the ball. Each click places the clubhead and goes one frame on; three frames and both sides of the ball are needed.',
   trailOn: 'Click the clubhead, frame by frame',
   trailOff: 'Stop',
   trailBack: 'Take the last one away',
