@@ -30,10 +30,26 @@ export function readingInWords(reading: Reading): string {
   return (reading.value < 0 ? negative : positive).replace('{n}', figure);
 }
 
-/** A sign in words, its strength first. */
-export function factorOf({ sign, logRatio, reading, answer }: Evidence): Factor {
-  const strength = strengthOf(logRatio);
+/** A sign in words, its strength first; `together`: what all signs say that show the same. */
+function factorOf({ sign, logRatio, reading, answer }: Evidence, together: number): Factor {
+  const alone = strengthOf(logRatio);
+  const strength = logRatio >= Math.log(1.25) && together > logRatio ? strengthOf(together) : alone;
   const question = observationByKey(sign.key)?.question ?? sign.key;
   const said = reading === null ? `${answer ?? 'cannot tell'}: ${question}` : readingInWords(reading);
   return { key: sign.key, strength, logRatio, sentence: `${strength}: ${said}` };
+}
+
+/**
+ * The signs of one cause in words, the weightiest first. Those that show the same share what they say between them; each
+ * that speaks for the cause is called as strong as they are together, as one reading in two units would be.
+ *
+ * @param evidence - as `countSigns` gives it: the log ratios add up
+ */
+export function factorsOf(evidence: readonly Evidence[]): readonly Factor[] {
+  const together = new Map<string, number>();
+  for (const { sign, logRatio } of evidence)
+    if (sign.shares !== undefined) together.set(sign.shares, (together.get(sign.shares) ?? 0) + logRatio);
+  return evidence
+    .map((one) => factorOf(one, together.get(one.sign.shares ?? '') ?? one.logRatio))
+    .sort((a, b) => Math.abs(b.logRatio) - Math.abs(a.logRatio));
 }

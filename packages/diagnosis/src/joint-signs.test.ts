@@ -155,6 +155,22 @@ describe('a ranking', () => {
       expect(sum(factors.map((factor) => factor.logRatio))).toBeCloseTo(logRatio, 9);
   });
 
+  it('calls signs that show the same as strong as they are together, and never one that says nothing', () => {
+    const given = [
+      reading('hip-shift-address-top', -100, 25),
+      reading('hip-shift-address-top-percent', -25, 6),
+      reading('head-shift-address-top', 20, 15),
+    ];
+    const ranked = rank({ fault: 'fat', readings: given, observations: [], causes });
+    const factors = ranked.find(({ causeId }) => causeId === 'sway-away')?.factors ?? [];
+    const words = new Map(factors.map(({ key, strength }) => [key, strength]));
+    expect(words.get('hip-shift-address-top')).toBe(words.get('hip-shift-address-top-percent'));
+    expect(words.get('head-shift-address-top')).toBe('speaks against it');
+    const line = new Map(factors.map(({ key, logRatio }) => [key, logRatio]));
+    expect(line.get('hip-shift-address-top')).toBeGreaterThan(0);
+    expect(line.get('hip-shift-address-top-percent')).toBeGreaterThan(0);
+  });
+
   it('names a reading that is no number', () => {
     const asked = (value: number, u: number) => () =>
       rank({

@@ -45,25 +45,23 @@ function freed({ values, precision, away, pull }: Shown, own: readonly Placed[])
   return { corrected, scatter };
 }
 
-/** The lines of the signs, and nothing for one that would count against its own direction: it only echoes the others. */
+/**
+ * The lines of the signs: the weight of each times how far it stands past half-way, freed of shared errors. A sign that would
+ * count against its own direction only echoes the others: it has no line.
+ */
 function linesOf(shown: Shown, own: readonly Placed[]): readonly number[] {
   const { corrected, scatter } = freed(shown, own);
   const lines = own.map(() => 0);
   let left = own.map((_, i) => i);
   while (left.length > 0) {
     const part = Float64Array.from(left.flatMap((i) => left.map((j) => scatter[i * own.length + j] ?? 0)));
-    const lower = choleskyOf(part, left.length);
-    const shiftOf = (i: number) => own[i]?.shift ?? 0;
-    const weights = solveCholesky(lower, Float64Array.from(left, shiftOf));
-    const counts = left.map((i, row) => shiftOf(i) * (weights[row] ?? 0));
+    const shifts = Float64Array.from(left, (i) => own[i]?.shift ?? 0);
+    const weights = solveCholesky(choleskyOf(part, left.length), shifts);
+    const counts = left.map((_, row) => (shifts[row] ?? 0) * (weights[row] ?? 0));
     const least = Math.min(...counts);
     if (least >= 0) {
-      const heard = solveCholesky(
-        lower,
-        Float64Array.from(left, (i) => corrected[i] ?? 0),
-      );
       left.forEach((i, row) => {
-        lines[i] = shiftOf(i) * (heard[row] ?? 0);
+        lines[i] = (weights[row] ?? 0) * (corrected[i] ?? 0);
       });
       return lines;
     }

@@ -3,7 +3,7 @@ import type { Reading } from '@ballfirst/swing/measurement';
 import { causalOrder } from './causal-order.ts';
 import { countSigns } from './combine-signs.ts';
 import { known, type ObservationAnswer } from './evidence.ts';
-import { type Factor, factorOf } from './factor.ts';
+import { type Factor, factorsOf } from './factor.ts';
 import { loudness } from './loudness.ts';
 import { scoreCauses } from './score-causes.ts';
 import { shownBy } from './shown.ts';
@@ -62,7 +62,7 @@ export function rank({
   return weighed
     .map(({ cause, evidence, logRatio }, i) => {
       const { probability, share, score } = scored[i] ?? { probability: 0, share: 0, score: 0 };
-      const factors = evidence.map(factorOf).sort((a, b) => Math.abs(b.logRatio) - Math.abs(a.logRatio));
+      const factors = factorsOf(evidence);
       return {
         group: cause.group,
         ranked: { causeId: cause.id, probability, share, score, logRatio, factors },
