@@ -49,6 +49,7 @@ export function Review({ first, drills, membershipId, role }: Props) {
   const once = useOnceKey();
   const [fault, setFault] = useState<FaultId>(first.evidence[0]?.fault ?? 'fat');
   const [chosen, setChosen] = useState(first.diagnosis?.chosenCause ?? first.reply?.cause ?? null);
+  const [filling, setFilling] = useState(false);
   const [view, setView] = useState<DeskView | null>(null);
   const [at, setAt] = useState(0);
   const [putRight, setPutRight] = useState(false);
@@ -83,8 +84,11 @@ export function Review({ first, drills, membershipId, role }: Props) {
     );
     if (done === null) return;
     once.answered();
-    setChosen(cause);
+    // It is called chosen when the reply holds it too: words, pictures, drill.
+    setFilling(true);
     const found = await helps.offerFor(cause);
+    setFilling(false);
+    setChosen(cause);
     replying.change((form) => {
       const next = fillFor(form, cause, written.current, {
         ...{ submission, fault, drills, marking: view, offer: found },
@@ -167,7 +171,7 @@ export function Review({ first, drills, membershipId, role }: Props) {
                     begun={now.begun}
                     chosen={chosen}
                     canWork={canWork}
-                    busy={choosing.busy}
+                    busy={choosing.busy || filling}
                     onChoose={choose}
                     onPlace={onPlace}
                   />
