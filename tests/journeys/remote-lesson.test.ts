@@ -149,7 +149,7 @@ describe('a remote lesson', () => {
     await vi.waitFor(
       async () => expect((await causes.getByRole('listitem').allInnerTexts())[0]).toMatch(/^Hang-back/),
       {
-        timeout: 10_000,
+        timeout: 30_000,
       },
     );
     expect(await causes.getByRole('listitem').first().textContent()).toMatch(/strong sign/i);
@@ -174,6 +174,15 @@ describe('a remote lesson', () => {
     await causes.getByText('Chosen as the first cause').waitFor();
     expect(await atDesk.getByLabel('Drill').inputValue()).not.toBe('');
     expect((await atDesk.getByLabel('Words to the student').inputValue()).length).toBeGreaterThan(40);
+    const film = atDesk.getByRole('checkbox', { name: /^The film/ });
+    await film.waitFor();
+    expect(await film.isChecked()).toBe(false);
+    await atDesk.getByRole('button', { name: /^Stage/ }).focus();
+    await atDesk.keyboard.press('c');
+    await vi.waitFor(async () => expect(await film.isChecked()).toBe(true), 30_000);
+    await atDesk.getByRole('button', { name: 'Preview' }).click();
+    const preview = atDesk.getByRole('region', { name: 'As the student reads it' });
+    await preview.getByRole('region', { name: 'A film about it' }).waitFor();
     await atDesk.getByRole('button', { name: 'Send the reply' }).click();
     await atDesk.getByRole('button', { name: 'Take it back' }).click();
     await atDesk.getByRole('button', { name: 'Send the reply' }).click();
@@ -204,7 +213,14 @@ describe('a remote lesson', () => {
     expect(read).not.toMatch(/\b(lead|trail)\b/);
     expect(read).toMatch(/Stop if anything hurts/);
     await expectAccessible(onPhone);
+    const film = onPhone.getByRole('region', { name: 'A film about it' }).getByRole('link');
+    expect(await film.getAttribute('href')).toMatch(/^https:\/\//);
     await keepPictures(onPhone, 'reply');
+    await onPhone.getByRole('button', { name: 'I’ve read this' }).click();
+    await onPhone.getByText('You told your coach that you have read it').waitFor();
+    await onPhone.reload();
+    await onPhone.getByText('You told your coach that you have read it').waitFor();
+    expect(await onPhone.getByRole('button', { name: 'I’ve read this' }).count()).toBe(0);
 
     await onPhone.goto(`${url}/home`);
     await logPractice(onPhone, 7);
@@ -245,6 +261,7 @@ describe('a remote lesson', () => {
     await page.waitForURL(`${url}/students/**`);
     const history = await page.getByRole('main').textContent();
     expect(history).toContain('On trial to paid');
+    expect(history).toContain('read it, and said so');
     await expectAccessible(page);
     await keepPictures(page, 'student');
     await page.goto(`${url}/students`);
