@@ -35,7 +35,10 @@ export function countSigns(evidence: readonly Evidence[]): readonly Evidence[] {
     groups.set(name, [...(groups.get(name) ?? []), one]);
   });
   const counted = new Map([...groups].map(([name, signs]) => [name, countedAs(signs)]));
-  return evidence.map((one, i) => ({ ...one, logRatio: one.logRatio * (counted.get(nameOf(one, i)) ?? 1) }));
+  return evidence.map((one, i) => {
+    const { sign, weight, reading, answer } = one;
+    return { sign, logRatio: one.logRatio * (counted.get(nameOf(one, i)) ?? 1), weight, reading, answer };
+  });
 }
 
 /**

@@ -9,14 +9,26 @@ import { ratioLimit } from './weights.ts';
 /** Correlation between players of signs that show the same, beyond the errors they share. Common practice, no source. */
 const betweenPlayers = 0.5;
 
-type Placed = ReadSign & { readonly at: number };
+/** The signs of one cause, and where their readings stand among all. */
+type Own = { readonly signs: readonly ReadSign[]; readonly places: readonly number[] };
 
 /** Between players: how two signs of one cause scatter together. */
-const betweenPlayersOf = (one: Placed, other: Placed): number => {
-  if (one.at === other.at) return one.sd ** 2;
+const betweenPlayersOf = (one: ReadSign, other: ReadSign): number => {
+  if (one === other) return one.sd ** 2;
   if (one.sign.shares === undefined || one.sign.shares !== other.sign.shares) return 0;
   return betweenPlayers * one.towards * other.towards * one.sd * other.sd;
 };
+
+/** The rows and columns of a few places, out of n rows of n. */
+function blockOf(matrix: Float64Array, n: number, places: readonly number[]): Float64Array {
+  const k = places.length;
+  const block = new Float64Array(k * k);
+  for (let i = 0; i < k; i += 1) {
+    const row = (places[i] ?? 0) * n;
+    for (let j = 0; j < k; j += 1) block[i * k + j] = matrix[row + (places[j] ?? 0)] ?? 0;
+  }
+  return block;
+}
 
 /**
  * The signs of one cause, freed of what the other readings tell of the errors they share: how far each then stands from
@@ -24,24 +36,24 @@ const betweenPlayersOf = (one: Placed, other: Placed): number => {
  *
  * @source conditional mean and covariance of a normal distribution by its precision: r + Q^-1 (P r), Q^-1
  */
-function freed({ values, precision, away, pull }: Shown, own: readonly Placed[]) {
-  const k = own.length;
-  const block = Float64Array.from(
-    own.flatMap((one) => own.map((other) => precision[one.at * values.length + other.at] ?? 0)),
-  );
-  const lower = choleskyOf(block, k);
+function freed({ values, precision, away, pull }: Shown, { signs, places }: Own) {
+  const k = signs.length;
+  const lower = choleskyOf(blockOf(precision, values.length, places), k);
   const scatter = inverseCholesky(lower, k);
-  const corrected = solveCholesky(
-    lower,
-    Float64Array.from(own, ({ at }) => pull[at] ?? 0),
-  );
-  own.forEach((one, i) => {
-    corrected[i] = (corrected[i] ?? 0) + heardOf(one) - one.shift / 2 - (away[one.at] ?? 0);
-    own.forEach((other, j) => {
-      const assumed = i === j ? (values[one.at]?.sd ?? 0) ** 2 : 0;
+  const pulled = new Float64Array(k);
+  for (let i = 0; i < k; i += 1) pulled[i] = pull[places[i] ?? 0] ?? 0;
+  const corrected = solveCholesky(lower, pulled);
+  for (let i = 0; i < k; i += 1) {
+    const one = signs[i];
+    const at = places[i] ?? 0;
+    if (one === undefined) continue;
+    corrected[i] = (corrected[i] ?? 0) + heardOf(one) - one.shift / 2 - (away[at] ?? 0);
+    for (let j = 0; j < k; j += 1) {
+      const other = signs[j] ?? one;
+      const assumed = i === j ? (values[at]?.sd ?? 0) ** 2 : 0;
       scatter[i * k + j] = (scatter[i * k + j] ?? 0) + betweenPlayersOf(one, other) - assumed;
-    });
-  });
+    }
+  }
   return { corrected, scatter };
 }
 
@@ -49,14 +61,16 @@ function freed({ values, precision, away, pull }: Shown, own: readonly Placed[])
  * The lines of the signs: the weight of each times how far it stands past half-way, freed of shared errors. A sign that would
  * count against its own direction only echoes the others: it has no line.
  */
-function linesOf(shown: Shown, own: readonly Placed[]): readonly number[] {
+function linesOf(shown: Shown, own: Own): readonly number[] {
   const { corrected, scatter } = freed(shown, own);
-  const lines = own.map(() => 0);
-  let left = own.map((_, i) => i);
+  const { signs } = own;
+  const lines = signs.map(() => 0);
+  let left = signs.map((_, i) => i);
   while (left.length > 0) {
-    const part = Float64Array.from(left.flatMap((i) => left.map((j) => scatter[i * own.length + j] ?? 0)));
-    const shifts = Float64Array.from(left, (i) => own[i]?.shift ?? 0);
-    const weights = solveCholesky(choleskyOf(part, left.length), shifts);
+    const lower = choleskyOf(blockOf(scatter, signs.length, left), left.length);
+    const shifts = new Float64Array(left.length);
+    for (let row = 0; row < left.length; row += 1) shifts[row] = signs[left[row] ?? 0]?.shift ?? 0;
+    const weights = solveCholesky(lower, shifts);
     const counts = left.map((_, row) => (shifts[row] ?? 0) * (weights[row] ?? 0));
     const least = Math.min(...counts);
     if (least >= 0) {
@@ -83,19 +97,22 @@ function linesOf(shown: Shown, own: readonly Placed[]): readonly number[] {
  * one sign alone that of graded-sign.ts
  */
 export function jointSigns(cause: Cause, shown: Shown): readonly Evidence[] {
-  const own: Placed[] = [];
+  const signs: ReadSign[] = [];
+  const places: number[] = [];
   for (const sign of cause.signs) {
     const at = shown.place.get(sign.key);
     if (at === undefined) continue;
     const found = shown.values[at]?.signs.find((one) => one.sign === sign);
-    if (found !== undefined && found.shift !== 0) own.push({ ...found, at });
+    if (found === undefined || found.shift === 0) continue;
+    signs.push(found);
+    places.push(at);
   }
-  if (own.length === 0) return [];
-  const lines = linesOf(shown, own);
+  if (signs.length === 0) return [];
+  const lines = linesOf(shown, { signs, places });
   const sum = lines.reduce((total, line) => total + line, 0);
-  const most = own.reduce((total, { atMost }) => total + atMost, 0);
-  const share = sum === 0 ? 1 : clip(sum, -ratioLimit * own.length, most) / sum;
-  return own.map(({ sign, reading, sd, atMost }, i) => ({
+  const most = signs.reduce((total, { atMost }) => total + atMost, 0);
+  const share = sum === 0 ? 1 : clip(sum, -ratioLimit * signs.length, most) / sum;
+  return signs.map(({ sign, reading, sd, atMost }, i) => ({
     sign,
     logRatio: (lines[i] ?? 0) * share,
     weight: (atMost / ratioLimit) * (sd ** 2 / (sd ** 2 + reading.u ** 2)),

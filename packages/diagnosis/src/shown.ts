@@ -26,11 +26,12 @@ export function shownBy(library: readonly Cause[], seen: Known): Shown {
   const values = usualValues(library, seen);
   const n = values.length;
   const scatter = errorCovariance(values.map(({ reading }) => reading));
-  values.forEach(({ sd }, i) => {
+  const away = new Float64Array(n);
+  values.forEach(({ reading, usual, sd }, i) => {
     scatter[i * n + i] = (scatter[i * n + i] ?? 0) + sd * sd;
+    away[i] = reading.value - usual;
   });
   const lower = choleskyOf(scatter, n);
-  const away = Float64Array.from(values, ({ reading, usual }) => reading.value - usual);
   const place = new Map(values.map(({ key }, i) => [key, i]));
   return { values, place, precision: inverseCholesky(lower, n), away, pull: solveCholesky(lower, away) };
 }
