@@ -96,7 +96,9 @@ describe('a clip and the worker that prepares it', () => {
       expect(await blobs.size(key({ academyId, clipId }))).toBeGreaterThan(1000);
     }
     // The original holds the place where it was filmed.
-    await vi.waitFor(async () => expect(await blobs.size(originalKey({ academyId, clipId }))).toBeNull(), { timeout: 30_000 });
+    await vi.waitFor(async () => expect(await blobs.size(originalKey({ academyId, clipId }))).toBeNull(), {
+      timeout: 30_000,
+    });
     const prepared = await withAcademy(database.db, academyId, (tx) =>
       tx.auditEntry.count({ where: { academyId, action: 'prepare-clip' } }),
     );
@@ -138,7 +140,9 @@ describe('a clip and the worker that prepares it', () => {
     expect(Math.min(widthPx ?? 0, heightPx ?? 0)).toBeGreaterThan(300);
     const blobs = blobsOnDisk(env.MEDIA_FOLDER);
     expect(await blobs.size(photoKey({ academyId, clipId }))).toBeGreaterThan(1000);
-    await vi.waitFor(async () => expect(await blobs.size(originalKey({ academyId, clipId }))).toBeNull(), { timeout: 30_000 });
+    await vi.waitFor(async () => expect(await blobs.size(originalKey({ academyId, clipId }))).toBeNull(), {
+      timeout: 30_000,
+    });
     const bad = await arrived(keptClip, shown);
     await vi.waitFor(async () => expect((await bad.read()).status).toBe('refused'), {
       timeout: 60_000,
