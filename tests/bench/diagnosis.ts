@@ -4,7 +4,7 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { viewOfCause } from '@ballfirst/demo/golfer/draw-swing';
 import { firstCause } from '@ballfirst/diagnosis/first-cause';
-import { type View, views } from '@ballfirst/swing/marks';
+import { type View, views } from '@ballfirst/swing/marks/marks';
 import { calibrationOf } from './diagnosis-parts/calibration.ts';
 import { coverageOf, coveredTogether } from './diagnosis-parts/coverage.ts';
 import { figuresOf } from './diagnosis-parts/figures.ts';

@@ -3,10 +3,10 @@ import { writeFileSync } from 'node:fs';
 import { rank } from '@ballfirst/diagnosis/rank';
 import { readAll } from '@ballfirst/diagnosis/read-all';
 import { causes } from '@ballfirst/library/causes';
-import type { Mark, Picture, Setting } from '@ballfirst/swing/marks';
+import type { Mark, Picture, Setting } from '@ballfirst/swing/marks/marks';
+import { behindPicture, plantedBehind } from '@ballfirst/swing/marks/planted-behind';
+import { plantedFully, plantedPicture } from '@ballfirst/swing/marks/planted-marks';
 import { measure } from '@ballfirst/swing/measure';
-import { behindPicture, plantedBehind } from '@ballfirst/swing/planted-behind';
-import { plantedFully, plantedPicture } from '@ballfirst/swing/planted-marks';
 
 type Swing = { readonly marks: readonly Mark[]; readonly picture: Picture; readonly setting: Setting };
 

@@ -2,7 +2,7 @@
 // every swing marked as a fat strike is, so that its measurements and causes are reckoned for each answer.
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { firstPassFor } from '@ballfirst/swing/first-pass';
+import { firstPassFor } from '@ballfirst/swing/marks/first-pass';
 import { openBench } from './inbox-parts/open.ts';
 import { median, quantile, timed } from './inbox-parts/timing.ts';
 

@@ -5,8 +5,8 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { prepareInChild } from '@ballfirst/media/child';
-import { ffmpegCli } from '@ballfirst/media/ffmpeg-cli';
+import { prepareInChild } from '@ballfirst/media/child/child';
+import { ffmpegCli } from '@ballfirst/media/ffmpeg/ffmpeg-cli';
 import { x264Quality, x264Settings } from '@ballfirst/media/transcoder';
 
 const quick = process.env.BENCH_QUICK === '1';

@@ -3,7 +3,7 @@ import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { lookAgain } from '@ballfirst/media/look-again';
+import { lookAgain } from '@ballfirst/media/look/look-again';
 
 // Keeps beside each demo clip what the machine says of it: where to look first, and its strip of film. `npm run looks`, after
 // clips were drawn anew. The packages of the demo do not open videos themselves.

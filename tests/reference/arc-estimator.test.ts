@@ -1,7 +1,7 @@
 import { parabolaFit } from '@ballfirst/numbers/parabola-fit';
-import { type ArcEstimate, estimateArc, heightFactor } from '@ballfirst/swing/arc-estimate';
-import type { ArcQuestion, ClubheadMark } from '@ballfirst/swing/arc-question';
-import { arcPriors } from '@ballfirst/swing/arc-question';
+import { type ArcEstimate, estimateArc, heightFactor } from '@ballfirst/swing/arc/arc-estimate';
+import type { ArcQuestion, ClubheadMark } from '@ballfirst/swing/arc/arc-question';
+import { arcPriors } from '@ballfirst/swing/arc/arc-question';
 import { describe, expect, it } from 'vitest';
 
 // Source: computed independently of this project. Truth: low point 115.5 mm ahead, -4.5 deg, 44.4 mm at 260 mm.

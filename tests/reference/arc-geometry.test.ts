@@ -5,7 +5,7 @@ import {
   lowPointAheadMm,
   pathLessDirectionDeg,
   seenRadiusMm,
-} from '@ballfirst/swing/arc-geometry';
+} from '@ballfirst/swing/arc/arc-geometry';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 

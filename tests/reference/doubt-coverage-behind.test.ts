@@ -1,12 +1,12 @@
 import { drawNormal } from '@ballfirst/numbers/draw-normal';
 import { seededRandom } from '@ballfirst/numbers/seeded-random';
-import { usualCamera } from '@ballfirst/swing/camera';
-import { clickDoubt } from '@ballfirst/swing/click-doubt';
-import { clothingDoubtMm } from '@ballfirst/swing/clothing-doubt';
-import { depthOf } from '@ballfirst/swing/depth';
-import type { Mark } from '@ballfirst/swing/marks';
+import { usualCamera } from '@ballfirst/swing/camera/camera';
+import { depthOf } from '@ballfirst/swing/camera/depth';
+import { clickDoubt } from '@ballfirst/swing/doubt/click-doubt';
+import { clothingDoubtMm } from '@ballfirst/swing/doubt/clothing-doubt';
+import type { Mark } from '@ballfirst/swing/marks/marks';
+import { behindPicture, plantedBehind, soundBehind } from '@ballfirst/swing/marks/planted-behind';
 import { measure } from '@ballfirst/swing/measure';
-import { behindPicture, plantedBehind, soundBehind } from '@ballfirst/swing/planted-behind';
 import { describe, expect, it } from 'vitest';
 
 // Source: the definition of a 95 % interval. Errors are drawn from the stated doubts: camera, depths, clothing, clicks.

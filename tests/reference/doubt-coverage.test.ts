@@ -1,11 +1,11 @@
 import { drawNormal } from '@ballfirst/numbers/draw-normal';
 import { seededRandom } from '@ballfirst/numbers/seeded-random';
-import { usualCamera } from '@ballfirst/swing/camera';
-import { clickDoubt } from '@ballfirst/swing/click-doubt';
-import { clothingDoubtMm } from '@ballfirst/swing/clothing-doubt';
-import type { Mark } from '@ballfirst/swing/marks';
+import { usualCamera } from '@ballfirst/swing/camera/camera';
+import { clickDoubt } from '@ballfirst/swing/doubt/click-doubt';
+import { clothingDoubtMm } from '@ballfirst/swing/doubt/clothing-doubt';
+import type { Mark } from '@ballfirst/swing/marks/marks';
+import { plantedMarks, plantedPicture, soundSwing } from '@ballfirst/swing/marks/planted-marks';
 import { measure } from '@ballfirst/swing/measure';
-import { plantedMarks, plantedPicture, soundSwing } from '@ballfirst/swing/planted-marks';
 import { describe, expect, it } from 'vitest';
 
 // Source: the definition of a 95 % interval. Errors are drawn from the stated doubts; the pinhole that makes the marks

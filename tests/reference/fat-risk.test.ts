@@ -5,9 +5,9 @@ import {
   type SwingSet,
   thinChance,
   waysOut,
-} from '@ballfirst/swing/fat-risk';
-import { depthFromBrush, lineTest } from '@ballfirst/swing/line-test';
-import { lowPointSpread } from '@ballfirst/swing/low-point-spread';
+} from '@ballfirst/swing/arc/fat-risk';
+import { depthFromBrush, lineTest } from '@ballfirst/swing/arc/line-test';
+import { lowPointSpread } from '@ballfirst/swing/arc/low-point-spread';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 

@@ -1,7 +1,7 @@
 import { clipPath, clipTruth, keptClips } from '@ballfirst/demo/golfer/kept-clips';
 import { chooseTranscoder } from '@ballfirst/media/choose-transcoder';
-import { readFrameTable } from '@ballfirst/media/frame-times';
-import { lookAt } from '@ballfirst/media/look-at';
+import { readFrameTable } from '@ballfirst/media/header/frame-times';
+import { lookAt } from '@ballfirst/media/look/look-at';
 import { expect, it } from 'vitest';
 
 // The source of every value here is the synthetic golfer: the instant at which its clubhead meets the ball. Its cameras

@@ -5,8 +5,8 @@ import { rank } from '@ballfirst/diagnosis/rank';
 import { readAll } from '@ballfirst/diagnosis/read-all';
 import { causes } from '@ballfirst/library/causes';
 import type { FaultId } from '@ballfirst/library/types';
-import { firstPassFor } from '@ballfirst/swing/first-pass';
-import type { Mark, Position, Setting } from '@ballfirst/swing/marks';
+import { firstPassFor } from '@ballfirst/swing/marks/first-pass';
+import type { Mark, Position, Setting } from '@ballfirst/swing/marks/marks';
 import { measure } from '@ballfirst/swing/measure';
 import { describe, expect, it } from 'vitest';
 

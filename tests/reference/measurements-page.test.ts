@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { measurementsPage, sketches } from '@ballfirst/diagnosis/handbook/handbook';
 import { causes } from '@ballfirst/library/causes';
-import { measurementKeys } from '@ballfirst/swing/measurement-names';
+import { measurementKeys } from '@ballfirst/swing/definitions/measurement-names';
 import { describe, expect, it } from 'vitest';
 
 const docs = join(import.meta.dirname, '..', '..', 'docs');

@@ -1,7 +1,7 @@
-import { ballMiddleMm } from '@ballfirst/swing/camera';
-import { focalFromClub } from '@ballfirst/swing/focal-from-club';
+import { ballMiddleMm } from '@ballfirst/swing/camera/camera';
+import { focalFromClub } from '@ballfirst/swing/camera/focal-from-club';
+import { plantedMarks, plantedPicture } from '@ballfirst/swing/marks/planted-marks';
 import { measure } from '@ballfirst/swing/measure';
-import { plantedMarks, plantedPicture } from '@ballfirst/swing/planted-marks';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 

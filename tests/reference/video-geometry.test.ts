@@ -1,6 +1,6 @@
 import { propagate } from '@ballfirst/numbers/propagate';
-import { positions } from '@ballfirst/swing/marks';
-import { seeSpot } from '@ballfirst/swing/see-spot';
+import { seeSpot } from '@ballfirst/swing/camera/see-spot';
+import { positions } from '@ballfirst/swing/marks/marks';
 import { tempoOf } from '@ballfirst/swing/tempo';
 import { describe, expect, it } from 'vitest';
 

@@ -1,6 +1,6 @@
 import { readFile, rm } from 'node:fs/promises';
 import path from 'node:path';
-import { drawInChild } from '@ballfirst/media/child';
+import { drawInChild } from '@ballfirst/media/child/child';
 import { beginStills } from '@ballfirst/services/stills/begin-stills';
 import { finishStills } from '@ballfirst/services/stills/finish-stills';
 import type { JobGiven } from './job.ts';

@@ -1,4 +1,4 @@
-import { refusalCodes } from '@ballfirst/media/refusals';
+import { refusalCodes } from '@ballfirst/media/header/refusals';
 import { refusalWords } from '@ballfirst/services/clips/refusal-words';
 import { expect, it } from 'vitest';
 

@@ -1,5 +1,5 @@
 import { outcomes } from '@ballfirst/library/types';
-import { clubs, hands, points, positions, swingLengths, views } from '@ballfirst/swing/marks';
+import { clubs, hands, points, positions, swingLengths, views } from '@ballfirst/swing/marks/marks';
 import { z } from 'zod';
 
 /** The closed word lists of the lesson and the business, as zod enums. One word for one thing. */

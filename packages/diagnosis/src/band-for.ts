@@ -1,6 +1,6 @@
 import { bands } from '@ballfirst/library/bands';
 import type { BandRow, Level, Sex } from '@ballfirst/library/types';
-import type { Setting } from '@ballfirst/swing/marks';
+import type { Setting } from '@ballfirst/swing/marks/marks';
 import type { Band } from '@ballfirst/swing/measurement';
 
 /** What a band may depend on; a row that asks for what is not known does not fit. */

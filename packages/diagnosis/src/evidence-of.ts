@@ -1,11 +1,11 @@
 import { causeById, causes } from '@ballfirst/library/causes';
+import { unseenIn } from '@ballfirst/library/checks/unseen-in';
 import type { CauseGroup, FaultId, SetUpTick } from '@ballfirst/library/types';
-import { unseenIn } from '@ballfirst/library/unseen-in';
-import type { ClubheadPixel } from '@ballfirst/swing/clubhead-track';
-import type { Mark, Picture, Setting, View } from '@ballfirst/swing/marks';
+import type { ClubheadPixel } from '@ballfirst/swing/arc/clubhead-track';
+import { isMeasurementKey, measurementNames } from '@ballfirst/swing/definitions/measurement-names';
+import type { Mark, Picture, Setting, View } from '@ballfirst/swing/marks/marks';
 import { measure } from '@ballfirst/swing/measure';
 import type { Reading, Refusal } from '@ballfirst/swing/measurement';
-import { isMeasurementKey, measurementNames } from '@ballfirst/swing/measurement-names';
 import type { ObservationAnswer } from './evidence.ts';
 import { firstCause } from './first-cause.ts';
 import { type NextMark, nextMark } from './next-mark.ts';

@@ -1,6 +1,6 @@
 import { observationByKey } from '@ballfirst/library/observations';
+import { isMeasurementKey, measurementNames } from '@ballfirst/swing/definitions/measurement-names';
 import type { Reading } from '@ballfirst/swing/measurement';
-import { isMeasurementKey, measurementNames } from '@ballfirst/swing/measurement-names';
 import type { Evidence } from './evidence.ts';
 
 export type Strength = 'strong sign' | 'sign' | 'weak sign' | 'says little' | 'speaks against it';

@@ -1,5 +1,5 @@
 import { causes } from '@ballfirst/library/causes';
-import { plantedMarks, plantedPicture } from '@ballfirst/swing/planted-marks';
+import { plantedMarks, plantedPicture } from '@ballfirst/swing/marks/planted-marks';
 import { expect, it } from 'vitest';
 import { evidenceOf } from './evidence-of.ts';
 import { rank } from './rank.ts';

@@ -1,5 +1,5 @@
+import { unseenIn } from '@ballfirst/library/checks/unseen-in';
 import type { CameraView, Cause, FaultId } from '@ballfirst/library/types';
-import { unseenIn } from '@ballfirst/library/unseen-in';
 
 /** One diagnosis as it was stored: what was chosen, for which fault, in which views, and how freely. */
 export type ChosenCause = {

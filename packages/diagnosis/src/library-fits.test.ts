@@ -1,7 +1,7 @@
 import { bands } from '@ballfirst/library/bands';
 import { causes } from '@ballfirst/library/causes';
 import { observationByKey } from '@ballfirst/library/observations';
-import { isMeasurementKey } from '@ballfirst/swing/measurement-names';
+import { isMeasurementKey } from '@ballfirst/swing/definitions/measurement-names';
 import { describe, expect, it } from 'vitest';
 import { bandFor } from './band-for.ts';
 

@@ -1,8 +1,8 @@
 import type { Sign } from '@ballfirst/library/types';
 import { observedSignLogRatio } from '@ballfirst/numbers/observed-sign';
-import type { Position, View } from '@ballfirst/swing/marks';
-import type { Place } from '@ballfirst/swing/place';
-import { placesForKey } from '@ballfirst/swing/places-for-key';
+import type { Position, View } from '@ballfirst/swing/marks/marks';
+import type { Place } from '@ballfirst/swing/marks/place';
+import { placesForKey } from '@ballfirst/swing/marks/places-for-key';
 import { combineSigns } from './combine-signs.ts';
 import { type Evidence, known } from './evidence.ts';
 import { loudness } from './loudness.ts';

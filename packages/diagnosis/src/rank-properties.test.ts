@@ -1,7 +1,7 @@
 import { causes } from '@ballfirst/library/causes';
 import { faults } from '@ballfirst/library/types';
+import { measurementKeys, measurementNames } from '@ballfirst/swing/definitions/measurement-names';
 import type { Measurement, Reading } from '@ballfirst/swing/measurement';
-import { measurementKeys, measurementNames } from '@ballfirst/swing/measurement-names';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { ObservationAnswer } from './evidence.ts';

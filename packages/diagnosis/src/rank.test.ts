@@ -1,8 +1,8 @@
 import { causes } from '@ballfirst/library/causes';
-import { fatFirstPass } from '@ballfirst/swing/first-pass';
-import type { Setting } from '@ballfirst/swing/marks';
+import { fatFirstPass } from '@ballfirst/swing/marks/first-pass';
+import type { Setting } from '@ballfirst/swing/marks/marks';
+import { type PlantedSwing, plantedMarks, plantedPicture } from '@ballfirst/swing/marks/planted-marks';
 import { measure } from '@ballfirst/swing/measure';
-import { type PlantedSwing, plantedMarks, plantedPicture } from '@ballfirst/swing/planted-marks';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { ObservationAnswer } from './evidence.ts';

@@ -3,9 +3,9 @@ import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { PreparingCrashed, prepareInChild } from './child.ts';
+import { PreparingCrashed, prepareInChild } from './child/child.ts';
+import { scratchFolder } from './child/scratch-folder.ts';
 import { likeAPhone, paintClip, patchFile, remakeClip, soundOnly } from './made-clips.ts';
-import { scratchFolder } from './scratch-folder.ts';
 
 // Files that hurt, by the whole way: the child with its limits, first with the tool of the system, then without any.
 const at = scratchFolder();
@@ -19,7 +19,7 @@ const size = (widthPx: number, heightPx: number) =>
 
 beforeAll(async () => {
   await build({
-    entryPoints: [fileURLToPath(new URL('./child-main.ts', import.meta.url))],
+    entryPoints: [fileURLToPath(new URL('./child/child-main.ts', import.meta.url))],
     ...{ outfile: entryPath, bundle: true, platform: 'node', format: 'esm' },
     ...{ external: ['node-av', 'sharp'], logLevel: 'error' },
   });

@@ -3,9 +3,9 @@ import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import sharp from 'sharp';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { preparePhotoInChild } from './child.ts';
-import { scratchFolder } from './scratch-folder.ts';
-import { sniffPhoto } from './sniff-photo.ts';
+import { preparePhotoInChild } from './child/child.ts';
+import { scratchFolder } from './child/scratch-folder.ts';
+import { sniffPhoto } from './header/sniff-photo.ts';
 
 // Photos of a grip, good and bad, by the whole way: the child with its limits.
 const at = scratchFolder();
@@ -24,7 +24,7 @@ const place = { IFD3: { GPSLatitudeRef: 'N', GPSLatitude: '51/1 30/1 0/1', GPSLo
 
 beforeAll(async () => {
   await build({
-    entryPoints: [fileURLToPath(new URL('./child-main.ts', import.meta.url))],
+    entryPoints: [fileURLToPath(new URL('./child/child-main.ts', import.meta.url))],
     ...{ outfile: entryPath, bundle: true, platform: 'node', format: 'esm' },
     ...{ external: ['node-av', 'sharp'], logLevel: 'error' },
   });

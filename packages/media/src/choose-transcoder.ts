@@ -1,5 +1,5 @@
-import { ffmpegCli } from './ffmpeg-cli.ts';
-import { nodeAv } from './node-av.ts';
+import { ffmpegCli } from './ffmpeg/ffmpeg-cli.ts';
+import { nodeAv } from './node-av/node-av.ts';
 import type { Transcoder } from './transcoder.ts';
 
 /** A system `ffmpeg` where it is found, else the embedded one. */

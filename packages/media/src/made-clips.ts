@@ -15,10 +15,10 @@ import {
   QTFF,
   type VideoCodec,
 } from 'mediabunny';
-import { type Disposal, disposeOf } from './disposal.ts';
-import { loadNodeAv } from './load-node-av.ts';
 import { type MadeSound, madeSoundRate } from './made-sound.ts';
-import { type EncoderChoice, openNodeAvRendition } from './node-av-rendition.ts';
+import { type Disposal, disposeOf } from './node-av/disposal.ts';
+import { loadNodeAv } from './node-av/load-node-av.ts';
+import { type EncoderChoice, openNodeAvRendition } from './node-av/node-av-rendition.ts';
 
 /** Clips made while tests run, so that none need lie in the tree. The upper left quarter of the picture is bright. */
 export type Painted = {

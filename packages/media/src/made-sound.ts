@@ -1,6 +1,6 @@
 import { EncodedPacket } from 'mediabunny';
-import { type Disposal, disposeOf } from './disposal.ts';
-import { loadNodeAv } from './load-node-av.ts';
+import { type Disposal, disposeOf } from './node-av/disposal.ts';
+import { loadNodeAv } from './node-av/load-node-av.ts';
 
 export const madeSoundRate = 48_000;
 const blockSamples = 1024;

@@ -1,8 +1,8 @@
 import { mkdir, open, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Metadata, Sharp } from 'sharp';
+import { sniffPhoto } from './header/sniff-photo.ts';
 import { hashOf, settle } from './settle.ts';
-import { sniffPhoto } from './sniff-photo.ts';
 
 /** Why a photo is refused, in the order in which the reasons are looked for; the words stand in `services`. */
 export type PhotoRefusal =

@@ -2,13 +2,13 @@ import { execFileSync } from 'node:child_process';
 import { readdirSync, readFileSync, truncateSync, writeFileSync } from 'node:fs';
 import { EncodedPacketSink, FilePathSource, Input, MP4 } from 'mediabunny';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { scratchFolder } from './child/scratch-folder.ts';
 import { transcoders } from './choose-transcoder.ts';
-import { defaultLimits } from './limits.ts';
+import { defaultLimits } from './header/limits.ts';
+import { seenQuarters } from './look/seen-quarters.ts';
 import { likeAPhone, paintClip, patchFile, remakeClip } from './made-clips.ts';
 import { encodeSound, strikesAt } from './made-sound.ts';
 import { type PreparedClip, prepareClip } from './prepare.ts';
-import { scratchFolder } from './scratch-folder.ts';
-import { seenQuarters } from './seen-quarters.ts';
 import { soundRate } from './transcoder.ts';
 
 const at = scratchFolder();

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Mark, Picture, Setting } from './marks.ts';
+import { scaleDisagreement } from './camera/scale-warnings.ts';
+import type { Mark, Picture, Setting } from './marks/marks.ts';
+import { plantedFully, plantedMarks, plantedPicture } from './marks/planted-marks.ts';
 import { measure } from './measure.ts';
-import { plantedFully, plantedMarks, plantedPicture } from './planted-marks.ts';
-import { scaleDisagreement } from './scale-warnings.ts';
 import { tempoOf } from './tempo.ts';
 
 const setting: Setting = { view: 'face-on', hand: 'right', club: '8-iron', swingLength: 'full' };

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { facePartFirstPass, flightFirstPass } from './first-pass.ts';
-import type { Mark, Setting } from './marks.ts';
+import type { MeasurementKey } from './definitions/measurement-names.ts';
+import { facePartFirstPass, flightFirstPass } from './marks/first-pass.ts';
+import type { Mark, Setting } from './marks/marks.ts';
+import type { Place } from './marks/place.ts';
+import { behindPicture, type PlantedBehind, plantedBehind, soundBehind } from './marks/planted-behind.ts';
 import { measure } from './measure.ts';
-import type { MeasurementKey } from './measurement-names.ts';
-import type { Place } from './place.ts';
-import { behindPicture, type PlantedBehind, plantedBehind, soundBehind } from './planted-behind.ts';
 
 const setting: Setting = { view: 'down-the-line', hand: 'right', club: '8-iron', swingLength: 'full' };
 const truthOf = (swing: PlantedBehind): Readonly<Partial<Record<MeasurementKey, number>>> => ({

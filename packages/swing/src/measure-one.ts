@@ -1,11 +1,11 @@
 import { propagateSources, sumSources } from '@ballfirst/numbers/propagate-sources';
-import { type Coordinate, clickedDoubt } from './coordinate.ts';
-import { ankles, type Definition } from './definition.ts';
-import { type Formula, formulas } from './formulas.ts';
+import { type Coordinate, clickedDoubt } from './camera/coordinate.ts';
+import { bentByShutter } from './camera/rolling-shutter.ts';
+import type { SeenSwing } from './camera/seen-swing.ts';
+import { ankles, type Definition } from './definitions/definition.ts';
+import { type Formula, formulas } from './definitions/formulas.ts';
+import { measurementNames } from './definitions/measurement-names.ts';
 import type { Measurement } from './measurement.ts';
-import { measurementNames } from './measurement-names.ts';
-import { bentByShutter } from './rolling-shutter.ts';
-import type { SeenSwing } from './seen-swing.ts';
 
 /** What is added to what the picture shows, with its doubt. */
 function shiftOf({ offset, bentByShutter: bent, places }: Definition, swing: SeenSwing) {

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Mark, Picture, Setting } from './marks.ts';
+import type { Mark, Picture, Setting } from './marks/marks.ts';
+import { plantedBehind } from './marks/planted-behind.ts';
+import { plantedFully, plantedPicture } from './marks/planted-marks.ts';
 import { measure } from './measure.ts';
-import { plantedBehind } from './planted-behind.ts';
-import { plantedFully, plantedPicture } from './planted-marks.ts';
 import { read } from './read.ts';
 
 const faceOn: Setting = { view: 'face-on', hand: 'right', club: '8-iron', swingLength: 'full' };

@@ -1,14 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Mark, Setting } from './marks.ts';
-import { type Measured, measure } from './measure.ts';
+import type { Mark, Setting } from './marks/marks.ts';
 import {
   type PlantedSwing,
   plantedFully,
   plantedMarks,
   plantedPicture,
   soundSwing,
-} from './planted-marks.ts';
+} from './marks/planted-marks.ts';
+import { type Measured, measure } from './measure.ts';
 
 const setting: Setting = { view: 'face-on', hand: 'right', club: '8-iron', swingLength: 'full' };
 const lengthOf = (measured: Measured, key: string) => {

@@ -1,5 +1,5 @@
 import type { FeltSources } from '@ballfirst/numbers/propagate-sources';
-import type { Position } from './marks.ts';
+import type { Position } from './marks/marks.ts';
 
 export type Unit = 'mm' | 'deg' | 'percent' | 'ratio';
 

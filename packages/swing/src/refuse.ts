@@ -1,9 +1,9 @@
-import type { Definition } from './definition.ts';
-import type { Position } from './marks.ts';
+import type { Definition } from './definitions/definition.ts';
+import type { MeasurementKey } from './definitions/measurement-names.ts';
+import type { Position } from './marks/marks.ts';
+import { notMarked, positionInWords } from './marks/missing-words.ts';
+import type { PlacedMarks } from './marks/placed-marks.ts';
 import type { Refusal, RefusedWhy } from './measurement.ts';
-import type { MeasurementKey } from './measurement-names.ts';
-import { notMarked, positionInWords } from './missing-words.ts';
-import type { PlacedMarks } from './placed-marks.ts';
 
 const sentence = (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
 

@@ -1,6 +1,6 @@
-import type { Picture, Position } from './marks.ts';
+import type { Picture, Position } from './marks/marks.ts';
+import type { PlacedMarks } from './marks/placed-marks.ts';
 import type { Measurement } from './measurement.ts';
-import type { PlacedMarks } from './placed-marks.ts';
 
 export type FrameCounts = {
   /** Seconds from the last still frame of address to the top. */

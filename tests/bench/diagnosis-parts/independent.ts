@@ -1,5 +1,5 @@
 import { firstCause } from '@ballfirst/diagnosis/first-cause';
-import type { View } from '@ballfirst/swing/marks';
+import type { View } from '@ballfirst/swing/marks/marks';
 import { coveredTogether } from './coverage.ts';
 import { blamedAmong, type FaultTable, lookedFor } from './ranking.ts';
 import type { SeenSwing } from './seen-swing.ts';

@@ -1,4 +1,4 @@
-import { measurementNames } from '@ballfirst/swing/measurement-names';
+import { measurementNames } from '@ballfirst/swing/definitions/measurement-names';
 import type { Coverage } from './coverage.ts';
 import type { TruthFigure } from './figures.ts';
 import type { Summary } from './independent.ts';

@@ -4,8 +4,8 @@ import { firstCause } from '@ballfirst/diagnosis/first-cause';
 import { rank } from '@ballfirst/diagnosis/rank';
 import { causeById, causes } from '@ballfirst/library/causes';
 import { type FaultId, faults } from '@ballfirst/library/types';
-import { firstPassFor } from '@ballfirst/swing/first-pass';
-import type { View } from '@ballfirst/swing/marks';
+import { firstPassFor } from '@ballfirst/swing/marks/first-pass';
+import type { View } from '@ballfirst/swing/marks/marks';
 import { oracleOf } from './oracle.ts';
 import type { SeenSwing } from './seen-swing.ts';
 

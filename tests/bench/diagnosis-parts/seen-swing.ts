@@ -2,8 +2,8 @@ import { drawShot, type ShotWishes } from '@ballfirst/demo/golfer/draw-swing';
 import type { GolferCause } from '@ballfirst/demo/golfer/golfer-causes';
 import { type MarkNoise, makeMarks } from '@ballfirst/demo/golfer/make-marks';
 import { readAll } from '@ballfirst/diagnosis/read-all';
-import { definitions } from '@ballfirst/swing/definitions';
-import type { View } from '@ballfirst/swing/marks';
+import { definitions } from '@ballfirst/swing/definitions/definitions';
+import type { View } from '@ballfirst/swing/marks/marks';
 import { measure } from '@ballfirst/swing/measure';
 import type { Reading } from '@ballfirst/swing/measurement';
 

@@ -1,4 +1,4 @@
-import type { View } from '@ballfirst/swing/marks';
+import type { View } from '@ballfirst/swing/marks/marks';
 import type { Bin } from './calibration.ts';
 import type { Coverage } from './coverage.ts';
 import type { Summary } from './independent.ts';

@@ -1,6 +1,6 @@
 import { opposed, type PlantedCause } from '@ballfirst/demo/golfer/golfer-causes';
 import type { FaultId } from '@ballfirst/library/types';
-import { firstPassFor } from '@ballfirst/swing/first-pass';
+import { firstPassFor } from '@ballfirst/swing/marks/first-pass';
 import { candidates, lookedFor } from './ranking.ts';
 import { seenSwing } from './seen-swing.ts';
 

@@ -1,6 +1,6 @@
 // A scripted coach at the review: what a person does with mouse and keys, each counted.
 import type { Page } from 'playwright-core';
-import { firstPassFor } from '../../../packages/swing/src/first-pass.ts';
+import { firstPassFor } from '../../../packages/swing/src/marks/first-pass.ts';
 import type { Hand } from './hand.ts';
 import type { Truth, Waiting } from './swings.ts';
 

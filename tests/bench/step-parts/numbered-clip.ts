@@ -1,5 +1,5 @@
-import { loadNodeAv } from '../../../packages/media/src/load-node-av.ts';
-import { openNodeAvRendition } from '../../../packages/media/src/node-av-rendition.ts';
+import { loadNodeAv } from '../../../packages/media/src/node-av/load-node-av.ts';
+import { openNodeAvRendition } from '../../../packages/media/src/node-av/node-av-rendition.ts';
 import { bits, bright, dark, leftPx, squarePx, topPx } from './number-in-picture.ts';
 
 export const widthPx = 720;

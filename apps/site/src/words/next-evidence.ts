@@ -1,6 +1,6 @@
 import { observationByKey } from '@ballfirst/library/observations';
-import { points, positions } from '@ballfirst/swing/marks';
-import type { Place } from '@ballfirst/swing/place';
+import { points, positions } from '@ballfirst/swing/marks/marks';
+import type { Place } from '@ballfirst/swing/marks/place';
 import { pointNames, positionNames } from './marks.ts';
 
 type Next = { kind: 'mark' | 'observation'; position: string | null; point: string };

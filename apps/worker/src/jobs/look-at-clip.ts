@@ -1,7 +1,7 @@
 import { readFile, rm } from 'node:fs/promises';
 import path from 'node:path';
 import { Id } from '@ballfirst/contracts/words';
-import { lookInChild } from '@ballfirst/media/child';
+import { lookInChild } from '@ballfirst/media/child/child';
 import { eraseClip } from '@ballfirst/services/clips/erase-clip';
 import { renditionKey, stripKey } from '@ballfirst/services/clips/keys';
 import { noteSuggestion } from '@ballfirst/services/clips/note-suggestion';

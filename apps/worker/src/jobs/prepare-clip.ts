@@ -1,6 +1,6 @@
 import { rename, rm } from 'node:fs/promises';
 import path from 'node:path';
-import { PreparingCrashed, prepareInChild, preparePhotoInChild } from '@ballfirst/media/child';
+import { PreparingCrashed, prepareInChild, preparePhotoInChild } from '@ballfirst/media/child/child';
 import type { PreparedClip } from '@ballfirst/media/prepare';
 import type { PreparedPhoto } from '@ballfirst/media/prepare-photo';
 import { beginPreparing } from '@ballfirst/services/clips/begin-preparing';

@@ -1,7 +1,7 @@
 import { drills } from '@ballfirst/library/drills';
 import { observationByKey } from '@ballfirst/library/observations';
 import type { Cause, Sign } from '@ballfirst/library/types';
-import { isMeasurementKey, measurementNames } from '@ballfirst/swing/measurement-names';
+import { isMeasurementKey, measurementNames } from '@ballfirst/swing/definitions/measurement-names';
 
 const nameOfSign = ({ kind, key }: Sign) => {
   if (kind === 'observed') return observationByKey(key)?.question ?? key;

@@ -1,7 +1,7 @@
 import { causes } from '@ballfirst/library/causes';
-import { definitions } from '@ballfirst/swing/definitions';
-import { views } from '@ballfirst/swing/marks';
-import { type MeasurementKey, measurementKeys } from '@ballfirst/swing/measurement-names';
+import { definitions } from '@ballfirst/swing/definitions/definitions';
+import { type MeasurementKey, measurementKeys } from '@ballfirst/swing/definitions/measurement-names';
+import { views } from '@ballfirst/swing/marks/marks';
 import { causeEntry } from './cause-entry.ts';
 import { measurementEntry, sketchPath } from './measurement-entry.ts';
 import { sketchOf } from './sketch.ts';

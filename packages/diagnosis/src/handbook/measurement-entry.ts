@@ -1,15 +1,15 @@
 import { bands } from '@ballfirst/library/bands';
 import type { BandRow } from '@ballfirst/library/types';
-import type { Definition } from '@ballfirst/swing/definition';
-import { definitions } from '@ballfirst/swing/definitions';
-import { formulas } from '@ballfirst/swing/formulas';
-import type { View } from '@ballfirst/swing/marks';
+import type { Definition } from '@ballfirst/swing/definitions/definition';
+import { definitions } from '@ballfirst/swing/definitions/definitions';
+import { formulas } from '@ballfirst/swing/definitions/formulas';
+import { type MeasurementKey, measurementNames } from '@ballfirst/swing/definitions/measurement-names';
+import type { View } from '@ballfirst/swing/marks/marks';
+import { pointInWords, positionInWords } from '@ballfirst/swing/marks/missing-words';
+import type { Place } from '@ballfirst/swing/marks/place';
+import { behindPicture, plantedBehind } from '@ballfirst/swing/marks/planted-behind';
+import { plantedFully, plantedPicture } from '@ballfirst/swing/marks/planted-marks';
 import { measure } from '@ballfirst/swing/measure';
-import { type MeasurementKey, measurementNames } from '@ballfirst/swing/measurement-names';
-import { pointInWords, positionInWords } from '@ballfirst/swing/missing-words';
-import type { Place } from '@ballfirst/swing/place';
-import { behindPicture, plantedBehind } from '@ballfirst/swing/planted-behind';
-import { plantedFully, plantedPicture } from '@ballfirst/swing/planted-marks';
 
 const usual = { hand: 'right', club: '8-iron', swingLength: 'full' } as const;
 const doubts: Readonly<Record<View, ReadonlyMap<string, { readonly u: number; readonly clicks: number }>>> = {

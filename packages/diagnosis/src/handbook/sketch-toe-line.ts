@@ -1,6 +1,6 @@
-import type { Mark } from '@ballfirst/swing/marks';
-import { measurementNames } from '@ballfirst/swing/measurement-names';
-import { plantedBehind } from '@ballfirst/swing/planted-behind';
+import { measurementNames } from '@ballfirst/swing/definitions/measurement-names';
+import type { Mark } from '@ballfirst/swing/marks/marks';
+import { plantedBehind } from '@ballfirst/swing/marks/planted-behind';
 
 const size = { widthPx: 150, heightPx: 110, marginPx: 14 } as const;
 const ink = { still: '#b9c0bc', moved: '#4b5a52', mark: '#b4461f' } as const;

@@ -1,9 +1,9 @@
-import type { Definition } from '@ballfirst/swing/definition';
-import type { Mark, Point, Position, View } from '@ballfirst/swing/marks';
-import { measurementNames } from '@ballfirst/swing/measurement-names';
-import type { Place } from '@ballfirst/swing/place';
-import { plantedBehind } from '@ballfirst/swing/planted-behind';
-import { plantedFully } from '@ballfirst/swing/planted-marks';
+import type { Definition } from '@ballfirst/swing/definitions/definition';
+import { measurementNames } from '@ballfirst/swing/definitions/measurement-names';
+import type { Mark, Point, Position, View } from '@ballfirst/swing/marks/marks';
+import type { Place } from '@ballfirst/swing/marks/place';
+import { plantedBehind } from '@ballfirst/swing/marks/planted-behind';
+import { plantedFully } from '@ballfirst/swing/marks/planted-marks';
 
 type At = readonly [x: number, y: number];
 const size = { widthPx: 150, heightPx: 190, marginPx: 14 } as const;

@@ -1,7 +1,7 @@
 import { ProblemError } from '@ballfirst/contracts/problems';
 import { newId } from '@ballfirst/db/ids';
 import { keyOfVariable, plainVariables, variablesIn } from '@ballfirst/library/phrase-variables';
-import { isMeasurementKey } from '@ballfirst/swing/measurement-names';
+import { isMeasurementKey } from '@ballfirst/swing/definitions/measurement-names';
 import { audit } from '../audit.ts';
 import { requireStaff } from '../authorise.ts';
 import { once } from '../once.ts';

@@ -1,5 +1,5 @@
 import type { Prisma } from '@ballfirst/db/generated/client';
-import { lineTest } from '@ballfirst/swing/line-test';
+import { lineTest } from '@ballfirst/swing/arc/line-test';
 import type { Reply } from '../operation-types.ts';
 
 /** Who noted it, by name. */

@@ -1,5 +1,5 @@
 import { ProblemError } from '@ballfirst/contracts/problems';
-import type { Mark } from '@ballfirst/swing/marks';
+import type { Mark } from '@ballfirst/swing/marks/marks';
 
 const words = (id: string): string => id.replaceAll('-', ' ');
 const named = ({ point, position }: Mark): string => `${words(point)} at ${words(position)}`;

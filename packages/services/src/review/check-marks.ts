@@ -1,8 +1,8 @@
 import { ProblemError } from '@ballfirst/contracts/problems';
 import { observationByKey } from '@ballfirst/library/observations';
-import { checkMark, MarkOutsideError } from '@ballfirst/swing/check-mark';
-import type { ClubheadPixel } from '@ballfirst/swing/clubhead-track';
-import type { Mark, Picture } from '@ballfirst/swing/marks';
+import type { ClubheadPixel } from '@ballfirst/swing/arc/clubhead-track';
+import { checkMark, MarkOutsideError } from '@ballfirst/swing/marks/check-mark';
+import type { Mark, Picture } from '@ballfirst/swing/marks/marks';
 
 /** @throws ProblemError mark-outside-frame, with the sentence that says which mark */
 export const checkMarks = (marks: readonly Mark[], picture: Picture, path = 'marks'): void => {

@@ -1,5 +1,5 @@
 import { ProblemError } from '@ballfirst/contracts/problems';
-import type { Picture } from '@ballfirst/swing/marks';
+import type { Picture } from '@ballfirst/swing/marks/marks';
 
 /** @throws ProblemError bad-request naming the first frame that is not shown after the one before it */
 export const checkFrameTimes = ({ frameTimesS }: Picture): void => {

@@ -1,6 +1,6 @@
 import { Measuring } from '@ballfirst/contracts/http/review';
-import { plantedMarks, plantedPicture } from '@ballfirst/swing/planted-marks';
-import { plantedTrail, trailPicture } from '@ballfirst/swing/planted-trail';
+import { plantedTrail, trailPicture } from '@ballfirst/swing/arc/planted-trail';
+import { plantedMarks, plantedPicture } from '@ballfirst/swing/marks/planted-marks';
 import { actingStaff, actingStudent } from '@ballfirst/testing/acting';
 import {
   createClip,

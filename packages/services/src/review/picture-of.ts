@@ -1,6 +1,6 @@
 import { ProblemError } from '@ballfirst/contracts/problems';
 import { Club, Hand, SwingLength, View } from '@ballfirst/contracts/words';
-import type { Picture, Setting } from '@ballfirst/swing/marks';
+import type { Picture, Setting } from '@ballfirst/swing/marks/marks';
 
 /**
  * What the marks of a clip lie on. Measuring asks only how many frames there are, so their times need not be read from

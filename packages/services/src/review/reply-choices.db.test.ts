@@ -2,7 +2,7 @@ import type { Student } from '@ballfirst/db/generated/client';
 import { withAcademy } from '@ballfirst/db/with-academy';
 import { causeById } from '@ballfirst/library/causes';
 import { everyDrill } from '@ballfirst/library/cautions';
-import { plantedMarks, plantedPicture } from '@ballfirst/swing/planted-marks';
+import { plantedMarks, plantedPicture } from '@ballfirst/swing/marks/planted-marks';
 import { actingStaff, actingStudent } from '@ballfirst/testing/acting';
 import {
   createClip,

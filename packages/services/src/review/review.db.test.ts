@@ -1,8 +1,8 @@
 import { withAcademy } from '@ballfirst/db/with-academy';
 import { painSentence } from '@ballfirst/library/cautions';
-import type { Picture } from '@ballfirst/swing/marks';
-import { plantedMarks, plantedPicture } from '@ballfirst/swing/planted-marks';
-import { plantedTrail, trailPicture } from '@ballfirst/swing/planted-trail';
+import { plantedTrail, trailPicture } from '@ballfirst/swing/arc/planted-trail';
+import type { Picture } from '@ballfirst/swing/marks/marks';
+import { plantedMarks, plantedPicture } from '@ballfirst/swing/marks/planted-marks';
 import { actingStaff, actingStudent } from '@ballfirst/testing/acting';
 import {
   createClip,

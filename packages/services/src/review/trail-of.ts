@@ -1,5 +1,5 @@
 import { TrailPoint } from '@ballfirst/contracts/http/submissions';
-import type { Picture } from '@ballfirst/swing/marks';
+import type { Picture } from '@ballfirst/swing/marks/marks';
 import { z } from 'zod';
 import { readFrameTimes } from '../clips/read-frame-times.ts';
 import type { Context } from '../context.ts';

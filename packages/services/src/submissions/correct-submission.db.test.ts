@@ -1,5 +1,5 @@
 import { withAcademy } from '@ballfirst/db/with-academy';
-import { plantedMarks, plantedPicture } from '@ballfirst/swing/planted-marks';
+import { plantedMarks, plantedPicture } from '@ballfirst/swing/marks/planted-marks';
 import { actingStaff, actingStudent } from '@ballfirst/testing/acting';
 import {
   createClip,

@@ -1,4 +1,4 @@
-import type { Position } from '@ballfirst/swing/marks';
+import type { Position } from '@ballfirst/swing/marks/marks';
 
 /** Moments in which a change shows best, that first. Common practice, no source. */
 const telling: readonly Position[] = ['impact', 'finish', 'lead-arm-parallel-down', 'top', 'address'];

@@ -1,5 +1,5 @@
 import type { Reply } from '@ballfirst/contracts/client';
-import type { View } from '@ballfirst/swing/marks';
+import type { View } from '@ballfirst/swing/marks/marks';
 import { compareWords } from '../../../../../words/compare.ts';
 import { clubNames } from '../../../../../words/names.ts';
 

@@ -1,4 +1,4 @@
-import { type Position, positions } from '@ballfirst/swing/marks';
+import { type Position, positions } from '@ballfirst/swing/marks/marks';
 import { frameAt, middleOf } from '../../../../../frames/frame-table.ts';
 import { frameOfMoment, type Mark } from '../_marking/marking.ts';
 

@@ -1,6 +1,6 @@
 'use client';
-import { type Point, type Position, points, positions, type View } from '@ballfirst/swing/marks';
-import type { Place } from '@ballfirst/swing/place';
+import { type Point, type Position, points, positions, type View } from '@ballfirst/swing/marks/marks';
+import type { Place } from '@ballfirst/swing/marks/place';
 import { useState } from 'react';
 import { SelectField } from '../../../../../shell/select-field.tsx';
 import { hintWords } from '../../../../../words/hints.ts';

@@ -1,5 +1,5 @@
 'use client';
-import type { Place } from '@ballfirst/swing/place';
+import type { Place } from '@ballfirst/swing/marks/place';
 import { useState } from 'react';
 import { nextInWords, placeOfNext } from '../../../../../words/next-evidence.ts';
 import { reviewWords } from '../../../../../words/review.ts';

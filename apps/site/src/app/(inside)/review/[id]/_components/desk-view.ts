@@ -1,4 +1,4 @@
-import type { View } from '@ballfirst/swing/marks';
+import type { View } from '@ballfirst/swing/marks/marks';
 import type { Evidence, Marking } from '../_marking/marking.ts';
 
 /** What the rest of the screen needs to know of the desk: its marks, evidence and the frame on the stage. */

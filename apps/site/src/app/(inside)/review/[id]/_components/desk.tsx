@@ -2,8 +2,8 @@
 import type { Reply } from '@ballfirst/contracts/client';
 import { evidenceOf } from '@ballfirst/diagnosis/evidence-of';
 import type { FaultId } from '@ballfirst/library/types';
-import type { View } from '@ballfirst/swing/marks';
-import type { Place } from '@ballfirst/swing/place';
+import type { View } from '@ballfirst/swing/marks/marks';
+import type { Place } from '@ballfirst/swing/marks/place';
 import { useEffect, useMemo } from 'react';
 import { heardAt } from '../_compare/heard-at.ts';
 import type { ComparableHere } from '../_compare/use-comparable.ts';

@@ -1,5 +1,5 @@
 'use client';
-import type { Place } from '@ballfirst/swing/place';
+import type { Place } from '@ballfirst/swing/marks/place';
 import { pointHints, pointNames, positionHints, positionNames } from '../../../../../words/marks.ts';
 import { reviewWords } from '../../../../../words/review.ts';
 import { stageWords } from '../../../../../words/stage.ts';

@@ -1,6 +1,6 @@
 'use client';
 import { AnsweredProblem, answerOf, type Body, ifMatch } from '@ballfirst/contracts/client';
-import { clubs, hands, swingLengths, views } from '@ballfirst/swing/marks';
+import { clubs, hands, swingLengths, views } from '@ballfirst/swing/marks/marks';
 import { useEffect, useRef } from 'react';
 import { api } from '../../../../../http/browser-api.ts';
 import { useSending } from '../../../../../http/use-sending.ts';

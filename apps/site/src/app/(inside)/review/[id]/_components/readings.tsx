@@ -1,5 +1,5 @@
 'use client';
-import { isMeasurementKey, measurementNames } from '@ballfirst/swing/measurement-names';
+import { isMeasurementKey, measurementNames } from '@ballfirst/swing/definitions/measurement-names';
 import { RuledReading } from '../../../../../drawings/ruled-reading.tsx';
 import {
   againstBand,

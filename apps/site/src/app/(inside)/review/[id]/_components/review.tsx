@@ -1,7 +1,7 @@
 'use client';
 import { answerOf, type Reply } from '@ballfirst/contracts/client';
 import type { FaultId } from '@ballfirst/library/types';
-import type { View } from '@ballfirst/swing/marks';
+import type { View } from '@ballfirst/swing/marks/marks';
 import Link from 'next/link';
 import { useCallback, useMemo, useRef, useState } from 'react';
 import { AboutStudent } from '../../../../../about-student/about-student.tsx';

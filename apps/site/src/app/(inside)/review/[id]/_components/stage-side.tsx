@@ -1,6 +1,6 @@
 'use client';
 import type { Reply } from '@ballfirst/contracts/client';
-import type { Place } from '@ballfirst/swing/place';
+import type { Place } from '@ballfirst/swing/marks/place';
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { useClip } from '../../../../../frames/use-clip.ts';
 import { useKept } from '../../../../../shell/use-kept.ts';

@@ -1,5 +1,5 @@
 'use client';
-import type { Picture, Setting } from '@ballfirst/swing/marks';
+import type { Picture, Setting } from '@ballfirst/swing/marks/marks';
 import { useMemo } from 'react';
 import { hintWords } from '../../../../../words/hints.ts';
 import type { Mark } from '../_marking/marking.ts';

@@ -1,5 +1,5 @@
 'use client';
-import type { Place } from '@ballfirst/swing/place';
+import type { Place } from '@ballfirst/swing/marks/place';
 import { useMemo, useState } from 'react';
 import { dropMark, frameOfMoment, type Mark, putMark } from '../_marking/marking.ts';
 import { halfWay, ownDoubt } from '../_marking/own-doubt.ts';

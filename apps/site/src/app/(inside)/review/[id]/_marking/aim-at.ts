@@ -1,5 +1,5 @@
-import { type Position, positions } from '@ballfirst/swing/marks';
-import type { Place } from '@ballfirst/swing/place';
+import { type Position, positions } from '@ballfirst/swing/marks/marks';
+import type { Place } from '@ballfirst/swing/marks/place';
 import type { Mark } from './marking.ts';
 
 const at = (position: Position): number => positions.indexOf(position);

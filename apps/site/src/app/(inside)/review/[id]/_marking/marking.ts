@@ -1,6 +1,6 @@
 import type { Reply } from '@ballfirst/contracts/client';
 import type { SwingEvidence } from '@ballfirst/diagnosis/evidence-of';
-import type { Place } from '@ballfirst/swing/place';
+import type { Place } from '@ballfirst/swing/marks/place';
 
 export type Marking = Reply<'readMarks'>;
 export type Mark = Marking['marks'][number];

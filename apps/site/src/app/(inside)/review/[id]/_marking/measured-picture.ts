@@ -1,5 +1,5 @@
 import type { Reply } from '@ballfirst/contracts/client';
-import type { Picture } from '@ballfirst/swing/marks';
+import type { Picture } from '@ballfirst/swing/marks/marks';
 
 /** What the marks lie on, as the server counts it: the marks decide, not the odd late frame. */
 export const measuredPicture = (picture: NonNullable<Reply<'readClip'>['picture']>): Picture => {

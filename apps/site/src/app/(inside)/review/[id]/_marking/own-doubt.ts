@@ -1,4 +1,4 @@
-import { clickDoubt } from '@ballfirst/swing/click-doubt';
+import { clickDoubt } from '@ballfirst/swing/doubt/click-doubt';
 import { type Mark, markAt } from './marking.ts';
 
 type Size = { readonly widthPx: number; readonly heightPx: number };

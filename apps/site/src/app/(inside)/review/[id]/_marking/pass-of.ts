@@ -1,9 +1,9 @@
 import { causes } from '@ballfirst/library/causes';
 import type { FaultId } from '@ballfirst/library/types';
-import { firstPassFor } from '@ballfirst/swing/first-pass';
-import { positions, type SwingLength, type View } from '@ballfirst/swing/marks';
-import type { Place } from '@ballfirst/swing/place';
-import { placesForKey } from '@ballfirst/swing/places-for-key';
+import { firstPassFor } from '@ballfirst/swing/marks/first-pass';
+import { positions, type SwingLength, type View } from '@ballfirst/swing/marks/marks';
+import type { Place } from '@ballfirst/swing/marks/place';
+import { placesForKey } from '@ballfirst/swing/marks/places-for-key';
 
 /** As long as the longest first pass. */
 const most = 12;

@@ -1,4 +1,4 @@
-import type { Place } from '@ballfirst/swing/place';
+import type { Place } from '@ballfirst/swing/marks/place';
 import { frameAt } from '../../../../../frames/frame-table.ts';
 import { type Timed, tiesBetween, timeBeside } from '../_compare/tie-frames.ts';
 import { frameOfMoment, type Mark, markAt } from './marking.ts';

@@ -1,5 +1,5 @@
 'use client';
-import type { Place } from '@ballfirst/swing/place';
+import type { Place } from '@ballfirst/swing/marks/place';
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { type Trouble, troubleOf } from '../../../../../http/trouble.ts';
 import { goBack, goOn, type History, noHistory, remember } from './history.ts';

@@ -1,4 +1,4 @@
-import type { View } from '@ballfirst/swing/marks';
+import type { View } from '@ballfirst/swing/marks/marks';
 import { type Mark, markAt } from '../_marking/marking.ts';
 import type { Size } from './view-part.ts';
 

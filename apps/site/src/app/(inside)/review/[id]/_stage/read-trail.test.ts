@@ -1,5 +1,5 @@
-import { seeSpot } from '@ballfirst/swing/see-spot';
-import { usualStick } from '@ballfirst/swing/stick-tilt';
+import { seeSpot } from '@ballfirst/swing/camera/see-spot';
+import { usualStick } from '@ballfirst/swing/camera/stick-tilt';
 import { expect, it } from 'vitest';
 import type { Mark } from '../_marking/marking.ts';
 import { readTrail } from './read-trail.ts';

@@ -1,6 +1,6 @@
-import type { ClubheadPixel } from '@ballfirst/swing/clubhead-track';
-import { measureLowPoint } from '@ballfirst/swing/low-point';
-import type { Picture, Setting } from '@ballfirst/swing/marks';
+import type { ClubheadPixel } from '@ballfirst/swing/arc/clubhead-track';
+import { measureLowPoint } from '@ballfirst/swing/arc/low-point';
+import type { Picture, Setting } from '@ballfirst/swing/marks/marks';
 import type { Mark } from '../_marking/marking.ts';
 
 export type TrailReading =

@@ -1,5 +1,5 @@
 'use client';
-import type { ClubheadPixel } from '@ballfirst/swing/clubhead-track';
+import type { ClubheadPixel } from '@ballfirst/swing/arc/clubhead-track';
 import { type MouseEvent, useEffect, useRef } from 'react';
 import { Cross } from '../../../../../drawings/cross.tsx';
 import type { Part } from '../../../../../frames/draw-picture.ts';

@@ -1,4 +1,4 @@
-import type { ClubheadPixel } from '@ballfirst/swing/clubhead-track';
+import type { ClubheadPixel } from '@ballfirst/swing/arc/clubhead-track';
 import styles from './lines.module.css';
 
 type Props = {

@@ -1,5 +1,5 @@
 'use client';
-import type { Place } from '@ballfirst/swing/place';
+import type { Place } from '@ballfirst/swing/marks/place';
 import { useEffect, useRef, useState } from 'react';
 import { aimAt } from '../_marking/aim-at.ts';
 import { frameOfMoment, keyOf, type Mark, markAt, nextPlace, samePlace } from '../_marking/marking.ts';

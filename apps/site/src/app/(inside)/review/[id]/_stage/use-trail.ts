@@ -1,5 +1,5 @@
 'use client';
-import type { ClubheadPixel } from '@ballfirst/swing/clubhead-track';
+import type { ClubheadPixel } from '@ballfirst/swing/arc/clubhead-track';
 import { useEffect, useState } from 'react';
 import { dropDraft, readDraft } from '../_marking/kept-draft.ts';
 import type { ClipMarking } from '../_marking/use-marking.ts';
