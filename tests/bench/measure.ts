@@ -1,49 +1,35 @@
-// All measurements of one fully marked swing with their doubt, the readings against bands and the ranked causes.
-import { writeFileSync } from 'node:fs';
-import { rank } from '@ballfirst/diagnosis/rank';
-import { readAll } from '@ballfirst/diagnosis/read-all';
-import { causes } from '@ballfirst/library/causes';
-import type { Mark, Picture, Setting } from '@ballfirst/swing/marks/marks';
-import { behindPicture, plantedBehind } from '@ballfirst/swing/marks/planted-behind';
-import { plantedFully, plantedPicture } from '@ballfirst/swing/marks/planted-marks';
-import { measure } from '@ballfirst/swing/measure';
-
-type Swing = { readonly marks: readonly Mark[]; readonly picture: Picture; readonly setting: Setting };
+// All measurements of one fully marked swing with their doubt, the readings against bands and the ranked causes. The code runs as
+// it does in the browser and the services, bundled: a loader of TypeScript names every function anew that a swing makes.
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { build } from 'esbuild';
 
 const n = process.env.BENCH_QUICK === '1' ? 500 : 5000;
-const club = { hand: 'right', club: '8-iron', swingLength: 'full' } as const;
 
-/** A swing of its own for every turn, so that nothing can be remembered from the one before. */
-const swingOf = (turn: number): Swing =>
-  turn % 2 === 0
-    ? {
-        marks: plantedFully({ hipToTop: -(turn % 90), gripEndAddress: 45 - (turn % 60) }),
-        picture: plantedPicture,
-        setting: { ...club, view: 'face-on' },
-      }
-    : {
-        marks: plantedBehind({ seatTowardBall: turn % 80, handsRise: turn % 50 }),
-        picture: behindPicture,
-        setting: { ...club, view: 'down-the-line' },
-      };
+async function bundled(): Promise<typeof import('./measure-parts/diagnose.ts')> {
+  const folder = mkdtempSync(join(tmpdir(), 'ballfirst-bench-measure-'));
+  const outfile = join(folder, 'diagnose.mjs');
+  try {
+    const entryPoints = [join(import.meta.dirname, 'measure-parts', 'diagnose.ts')];
+    await build({ entryPoints, outfile, bundle: true, format: 'esm', platform: 'node', target: 'node20.19' });
+    return await import(pathToFileURL(outfile).href);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
 
-let measured = 0;
-const diagnose = ({ marks, picture, setting }: Swing): number => {
-  const { measurements } = measure(marks, picture, setting);
-  const readings = readAll(measurements, setting);
-  measured += measurements.length;
-  const fault = setting.view === 'face-on' ? 'fat' : 'shank';
-  return rank({ fault, readings, observations: [], causes }).length;
-};
+const { diagnose, swingOf } = await bundled();
 
 for (let turn = 0; turn < 200; turn += 1) diagnose(swingOf(turn));
-measured = 0;
+let measured = 0;
 const times: number[] = [];
 const cpuBefore = process.cpuUsage();
 for (let turn = 0; turn < n; turn += 1) {
   const swing = swingOf(turn);
   const begun = performance.now();
-  diagnose(swing);
+  measured += diagnose(swing);
   times.push(performance.now() - begun);
 }
 const { user, system } = process.cpuUsage(cpuBefore);

@@ -6,12 +6,15 @@ import type { Place } from '../marks/place.ts';
 export type DepthBase = 'ball' | 'grip-end' | 'club-nearer';
 
 export type Depth = {
-  /** Places with the same name share their error. */
-  readonly name: string;
+  /** The sources of its error, and of what that does where the camera is turned: places with the same names share them. */
+  readonly source: string;
+  readonly sourceByYaw: string;
   readonly from: DepthBase;
   readonly mm: number;
   readonly u: number;
 };
+
+const namesOf = (name: string) => ({ source: `${name}/depth`, sourceByYaw: `${name}/depth-by-yaw` });
 
 type Row = readonly [mm: number, u: number];
 type Rows = Readonly<Partial<Record<string, Row>>>;
@@ -87,13 +90,13 @@ const read = (view: View, { position, point }: Place): Depth => {
   const found = (rows: Rows, from: DepthBase): Depth | null => {
     const name = rows[moment] === undefined ? point : moment;
     const row = rows[name];
-    return row === undefined ? null : { name, from, mm: row[0], u: row[1] };
+    return row === undefined ? null : { ...namesOf(name), from, mm: row[0], u: row[1] };
   };
   const known =
     view === 'face-on'
       ? found(behindGripEnd, 'grip-end')
       : (found(oneClubNearer, 'club-nearer') ?? found(beyondBall, 'ball'));
-  return known ?? { name: point, from: 'ball', mm: 0, u: point === 'ball' ? 0 : 20 };
+  return known ?? { ...namesOf(point), from: 'ball', mm: 0, u: point === 'ball' ? 0 : 20 };
 };
 
 const depths = {

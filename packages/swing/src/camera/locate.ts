@@ -37,18 +37,18 @@ function join(
   parts: readonly Weighed[],
   own: readonly Own[],
 ): Coordinate {
-  const sources: number[] = [];
-  const effects: number[] = [];
-  for (let i = 0; i < sight.inputs.length; i += 1) {
-    let sum = 0;
-    for (const [felt, slope] of parts) sum += slope * (felt.effects[i] ?? 0);
-    sources.push(i);
-    effects.push(sum);
+  // A swing asks for a hundred coordinates: the lists are filled in place.
+  const known = sight.inputs.length;
+  const sources: number[] = new Array<number>(known);
+  const effects: number[] = new Array<number>(known).fill(0);
+  for (let i = 0; i < known; i += 1) sources[i] = i;
+  for (const [felt, slope] of parts) {
+    for (let i = 0; i < known; i += 1) effects[i] = (effects[i] ?? 0) + slope * (felt.effects[i] ?? 0);
   }
   for (const [name, effect, clicked] of own) {
     if (effect === 0) continue;
     const source = all.of(name, clicked);
-    if (source < sight.inputs.length) effects[source] = (effects[source] ?? 0) + effect;
+    if (source < known) effects[source] = (effects[source] ?? 0) + effect;
     else {
       sources.push(source);
       effects.push(effect);
@@ -59,15 +59,15 @@ function join(
 
 /** How far a point lies from the lens: each at its own depth, so that the nearer ball is not read as if among the ankles. */
 function awayOf({ sight, view, place }: Seen, slope: number) {
-  const { name, from, mm, u } = depthOf(view, place);
+  const { source, sourceByYaw, from, mm, u } = depthOf(view, place);
   const base = sight.base[from];
   const parts: Weighed[] = [
     [sight.distanceMm, slope],
     [base, slope],
   ];
-  const own: Own = [`${name}/depth`, slope * u, false];
+  const own: Own = [source, slope * u, false];
   // The first order misses that an unknown turn carries an unknown depth aside: JCGM 100:2008, 5.1.2 note.
-  const turned: Own = [`${name}/depth-by-yaw`, u * sight.uYawRad, false];
+  const turned: Own = [sourceByYaw, u * sight.uYawRad, false];
   return { mm: sight.distanceMm.value + base.value + mm, parts, own, turned };
 }
 

@@ -30,12 +30,14 @@ export function placeMarks(marks: readonly Mark[], picture: Picture, setting: Se
   const frames = new Map<Position, number>();
   for (const mark of marks) {
     checkMark(mark, picture);
-    const placed = {
-      ...toFrame(mark, picture, setting.hand, setting.view),
-      ...clickDoubt(mark, picture),
-    };
-    const there = byPosition.get(mark.position) ?? new Map<Point, PlacedMark>();
-    byPosition.set(mark.position, there.set(mark.point, placed));
+    const { levelPx, upPx } = toFrame(mark, picture, setting.hand, setting.view);
+    const { uPx, uHabitPx } = clickDoubt(mark, picture);
+    let there = byPosition.get(mark.position);
+    if (there === undefined) {
+      there = new Map();
+      byPosition.set(mark.position, there);
+    }
+    there.set(mark.point, { levelPx, upPx, uPx, uHabitPx });
     if (mark.source !== 'carried') frames.set(mark.position, mark.frame);
   }
   return {
