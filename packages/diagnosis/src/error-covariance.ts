@@ -11,30 +11,27 @@ import type { Reading } from '@ballfirst/swing/measurement';
 export function errorCovariance(readings: readonly Reading[]): Float64Array {
   const n = readings.length;
   const covariance = new Float64Array(n * n);
-  // Readings and what moves them, source by source: a swing has a hundred, most of them felt by two or three readings.
-  const feeling: number[][] = [];
-  const moved: number[][] = [];
+  // What moves which reading by how much, chained by source: a swing has a hundred, most of them felt by two or three.
+  const lastOf: number[] = [];
+  const before: number[] = [];
+  const moved: number[] = [];
+  const effects: number[] = [];
   readings.forEach(({ u, felt }, at) => {
     covariance[at * n + at] = u * u;
     for (let i = 0; i < (felt?.sources.length ?? 0); i += 1) {
       const source = felt?.sources[i] ?? 0;
       const effect = felt?.effects[i] ?? 0;
-      const others = feeling[source];
-      const theirs = moved[source];
-      if (others === undefined || theirs === undefined) {
-        feeling[source] = [at];
-        moved[source] = [effect];
-        continue;
-      }
-      for (let k = 0; k < others.length; k += 1) {
-        const other = others[k] ?? at;
+      const last = lastOf[source] ?? -1;
+      for (let entry = last; entry >= 0; entry = before[entry] ?? -1) {
+        const other = moved[entry] ?? at;
         if (other === at) continue;
-        const joint = effect * (theirs[k] ?? 0);
+        const joint = effect * (effects[entry] ?? 0);
         covariance[at * n + other] = (covariance[at * n + other] ?? 0) + joint;
         covariance[other * n + at] = (covariance[other * n + at] ?? 0) + joint;
       }
-      others.push(at);
-      theirs.push(effect);
+      lastOf[source] = moved.push(at) - 1;
+      effects.push(effect);
+      before.push(last);
     }
   });
   return covariance;
