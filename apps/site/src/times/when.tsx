@@ -1,31 +1,27 @@
 'use client';
 import { useSyncExternalStore } from 'react';
+import { type InstantKind, instantFormat } from './instant-format.ts';
 import { useReader } from './reader.tsx';
 
-const formats = {
-  day: { weekday: 'short', day: 'numeric', month: 'short' },
-  moment: { weekday: 'short', day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit' },
-  clock: { hour: '2-digit', minute: '2-digit' },
-} as const satisfies Record<string, Intl.DateTimeFormatOptions>;
-
 const never = () => () => undefined;
+
+let own: string | undefined;
+/** Asked once: every time on a page asks for it again, and nobody changes it while reading. */
+const ownZone = (): string => {
+  own ??= Intl.DateTimeFormat().resolvedOptions().timeZone;
+  return own;
+};
 
 /** The zone to write times in: the academy's while the page is made, the reader's own once it runs there. */
 export const useZone = (): string => {
   const { zone } = useReader();
-  return useSyncExternalStore(
-    never,
-    () => Intl.DateTimeFormat().resolvedOptions().timeZone,
-    () => zone,
-  );
+  return useSyncExternalStore(never, ownZone, () => zone);
 };
 
 /** An instant in the reader's zone. */
-export function When({ at, as = 'moment' }: { at: string; as?: keyof typeof formats }) {
+export function When({ at, as = 'moment' }: { at: string; as?: InstantKind }) {
   const timeZone = useZone();
-  const words = new Intl.DateTimeFormat('en-GB', { ...formats[as], hourCycle: 'h23', timeZone }).format(
-    new Date(at),
-  );
+  const words = instantFormat(as, timeZone).format(new Date(at));
   return (
     <time dateTime={at} suppressHydrationWarning>
       {words}

@@ -18,6 +18,7 @@ import { SearchBox } from './search-box.tsx';
 import { UndoLine } from './undo-line.tsx';
 import { type Item, pathOfItem, useInbox } from './use-inbox.ts';
 import { useNextReady } from './use-next-ready.ts';
+import { useRowActs } from './use-row-acts.ts';
 
 const blockOrder = ['pain', 'late', 'before-noon', 'today', 'tomorrow', 'later'] as const;
 type Props = { first: Reply<'readInbox'>; filter: InboxFilter; membershipId: string };
@@ -42,6 +43,12 @@ export function Inbox({ first, filter, membershipId }: Props) {
   const current: Item | undefined = items[at] ?? items[0];
   const mine = (item: Item) => item.claim?.membershipId === membershipId;
   useNextReady(items, current?.id ?? null);
+  const acts = useRowActs({
+    onCurrent: ({ id }) => setCurrentId(id),
+    onClaim: claim,
+    onRelease: release,
+    onClose: close,
+  });
 
   const takeNext = async () => {
     const taken = await next(filter.fault);
@@ -134,10 +141,7 @@ export function Inbox({ first, filter, membershipId }: Props) {
                       item={item}
                       mine={mine(item)}
                       current={item.id === current?.id}
-                      onCurrent={() => setCurrentId(item.id)}
-                      onClaim={() => claim(item)}
-                      onRelease={() => release(item)}
-                      onClose={(outcome) => close(item, outcome)}
+                      acts={acts}
                     />
                   ))}
                 </ul>

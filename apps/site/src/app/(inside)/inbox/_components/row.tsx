@@ -1,5 +1,6 @@
 'use client';
 import Link from 'next/link';
+import { memo } from 'react';
 import { TenBalls } from '../../../../drawings/ten-balls.tsx';
 import { useInstantWords } from '../../../../times/use-instant-words.ts';
 import { useNow } from '../../../../times/use-now.ts';
@@ -22,10 +23,14 @@ type Props = {
   item: Item;
   mine: boolean;
   current: boolean;
-  onCurrent: () => void;
-  onClaim: () => void;
-  onRelease: () => void;
-  onClose: (outcome: Close) => void;
+  /** The same ones for all rows and at every turn. */
+  acts: RowActs;
+};
+export type RowActs = {
+  readonly onCurrent: (item: Item) => void;
+  readonly onClaim: (item: Item) => void;
+  readonly onRelease: (item: Item) => void;
+  readonly onClose: (item: Item, outcome: Close) => void;
 };
 
 /** What waits: the balls of a swing, or what a concern is. */
@@ -50,8 +55,8 @@ function What({ item }: { item: Item }) {
   );
 }
 
-/** One row that waits: who, what, why it stands here, how long is left, who has it. */
-export function Row({ item, mine, current, onCurrent, onClaim, onRelease, onClose }: Props) {
+/** One row that waits: who, what, why it stands here, how long is left, who has it. Of fifty only what changed is drawn anew. */
+export const Row = memo(function Row({ item, mine, current, acts }: Props) {
   const now = useNow();
   const when = useInstantWords();
   const { student, claim } = item;
@@ -61,8 +66,8 @@ export function Row({ item, mine, current, onCurrent, onClaim, onRelease, onClos
       data-id={item.id}
       data-current={current}
       className={item.block === 'pain' ? styles.painRow : styles.row}
-      onFocus={onCurrent}
-      onMouseEnter={onCurrent}
+      onFocus={() => acts.onCurrent(item)}
+      onMouseEnter={() => acts.onCurrent(item)}
     >
       <div className={styles.who}>
         <Link
@@ -100,7 +105,7 @@ export function Row({ item, mine, current, onCurrent, onClaim, onRelease, onClos
             type="button"
             className="small-button"
             aria-label={inboxWords.claimFor(student.name)}
-            onClick={onClaim}
+            onClick={() => acts.onClaim(item)}
           >
             {inboxWords.claim}
           </button>
@@ -110,7 +115,7 @@ export function Row({ item, mine, current, onCurrent, onClaim, onRelease, onClos
             type="button"
             className="small-button"
             aria-label={inboxWords.releaseFor(student.name)}
-            onClick={onRelease}
+            onClick={() => acts.onRelease(item)}
           >
             {inboxWords.release}
           </button>
@@ -119,9 +124,9 @@ export function Row({ item, mine, current, onCurrent, onClaim, onRelease, onClos
       {item.kind !== 'swing' && (claim === null || mine) && (
         // On a narrow screen the preview lies below the whole list.
         <div className={styles.narrowOnly}>
-          <CloseConcern onClose={onClose} />
+          <CloseConcern onClose={(outcome) => acts.onClose(item, outcome)} />
         </div>
       )}
     </li>
   );
-}
+});
