@@ -5,7 +5,7 @@ import { type $ZodType, safeParse } from 'zod/v4/core';
 /**
  * Writes an answer as its contract says: what the contract does not name is left out, and an answer that is not as it says is
  * never sent. Parsed, not encoded: no answer of ours changes its form on the way, and encoding checks all of it twice
- * (a page of the inbox: 1.3 ms instead of 5.5).
+ * (a page of the inbox: 0.4 ms instead of 1.0).
  *
  * @throws ResponseSerializationError
  */
