@@ -42,8 +42,8 @@ function marksWithErrors(normal: () => number): readonly Mark[] {
   };
   const mmPerPx = camera.distanceMm / soundBehind.focalPx;
   const marks = plantedBehind(camera, (place) => {
-    const { name, u } = depthOf(setting.view, place);
-    return u * drawn(`${name}/depth`);
+    const { source, u } = depthOf(setting.view, place);
+    return u * drawn(source);
   });
   return marks.map((mark) => {
     const { uPx: click, uHabitPx: habit } = clickDoubt(mark, behindPicture);
