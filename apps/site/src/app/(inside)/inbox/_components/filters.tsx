@@ -1,4 +1,5 @@
 import Link from 'next/link';
+import { memo } from 'react';
 import { inboxWords, kindOrder } from '../../../../words/inbox.ts';
 import { outcomeNames } from '../../../../words/names.ts';
 import { outcomeOrder } from '../../../../words/tally.ts';
@@ -14,11 +15,12 @@ const kinds = [null, ...kindOrder] as const;
 const faults = [null, ...outcomeOrder.filter((one) => one !== 'solid')] as const;
 
 /** What to show, as links: a filter is an address that can be kept and passed on. */
-export function Filters({ filter }: { filter: InboxFilter }) {
+export const Filters = memo(function Filters({ filter }: { filter: InboxFilter }) {
   const link = (key: string, to: Partial<InboxFilter>, on: boolean, words: string) => (
     <Link
       key={key}
       href={pathOf({ ...filter, after: null, ...to })}
+      prefetch={false}
       className={styles.filter}
       {...(on && { 'aria-current': 'true' as const })}
     >
@@ -44,4 +46,4 @@ export function Filters({ filter }: { filter: InboxFilter }) {
       </span>
     </nav>
   );
-}
+});

@@ -6,7 +6,10 @@ import { useRef, useState } from 'react';
 import { TroubleNote } from '../../../../shell/trouble-note.tsx';
 import { useKept } from '../../../../shell/use-kept.ts';
 import { useKeys } from '../../../../shell/use-keys.ts';
+import { useInstantWords } from '../../../../times/use-instant-words.ts';
+import { useNow } from '../../../../times/use-now.ts';
 import { inboxWords } from '../../../../words/inbox.ts';
+import { leftInWords } from '../../../../words/times.ts';
 import { type InboxFilter, pathOf } from '../search-params.ts';
 import { Filters } from './filters.tsx';
 import styles from './inbox.module.css';
@@ -37,11 +40,14 @@ export function Inbox({ first, filter, membershipId }: Props) {
   const list = useRef<HTMLDivElement>(null);
   const search = useRef<HTMLInputElement>(null);
   const router = useRouter();
+  const now = useNow();
+  const when = useInstantWords();
 
   const { items } = page;
   const at = items.findIndex((item) => item.id === currentId);
   const current: Item | undefined = items[at] ?? items[0];
   const mine = (item: Item) => item.claim?.membershipId === membershipId;
+  const leftMs = (item: Item) => Date.parse(item.answerBy) - now;
   useNextReady(items, current?.id ?? null);
   const acts = useRowActs({
     onCurrent: ({ id }) => setCurrentId(id),
@@ -141,6 +147,9 @@ export function Inbox({ first, filter, membershipId }: Props) {
                       item={item}
                       mine={mine(item)}
                       current={item.id === current?.id}
+                      left={leftInWords(leftMs(item))}
+                      late={leftMs(item) < 0}
+                      when={when}
                       acts={acts}
                     />
                   ))}

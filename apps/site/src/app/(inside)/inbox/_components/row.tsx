@@ -2,8 +2,6 @@
 import Link from 'next/link';
 import { memo } from 'react';
 import { TenBalls } from '../../../../drawings/ten-balls.tsx';
-import { useInstantWords } from '../../../../times/use-instant-words.ts';
-import { useNow } from '../../../../times/use-now.ts';
 import { inboxWords } from '../../../../words/inbox.ts';
 import { inboxReason } from '../../../../words/inbox-reason.ts';
 import {
@@ -14,7 +12,6 @@ import {
   swingLengthNames,
   viewNames,
 } from '../../../../words/names.ts';
-import { leftInWords } from '../../../../words/times.ts';
 import { CloseConcern } from './close-concern.tsx';
 import styles from './inbox.module.css';
 import { type Close, type Item, pathOfItem } from './use-inbox.ts';
@@ -23,6 +20,11 @@ type Props = {
   item: Item;
   mine: boolean;
   current: boolean;
+  /** Time left until it is to be answered, in words: they change more seldom than the clock. */
+  left: string;
+  late: boolean;
+  /** Puts an instant into words; the same function for all rows. */
+  when: (instant: string) => string;
   /** The same ones for all rows and at every turn. */
   acts: RowActs;
 };
@@ -56,11 +58,8 @@ function What({ item }: { item: Item }) {
 }
 
 /** One row that waits: who, what, why it stands here, how long is left, who has it. Of fifty only what changed is drawn anew. */
-export const Row = memo(function Row({ item, mine, current, acts }: Props) {
-  const now = useNow();
-  const when = useInstantWords();
+export const Row = memo(function Row({ item, mine, current, left, late, when, acts }: Props) {
   const { student, claim } = item;
-  const left = Date.parse(item.answerBy) - now;
   return (
     <li
       data-id={item.id}
@@ -72,6 +71,7 @@ export const Row = memo(function Row({ item, mine, current, acts }: Props) {
       <div className={styles.who}>
         <Link
           href={pathOfItem(item)}
+          prefetch={false}
           className={styles.name}
           {...(current && { 'aria-current': 'true' as const })}
         >
@@ -94,9 +94,7 @@ export const Row = memo(function Row({ item, mine, current, acts }: Props) {
         {claim?.handed != null && <li>{inboxWords.handed(claim.handed.by, claim.handed.why)}</li>}
       </ul>
       <div className={styles.claim}>
-        <span className={left < 0 ? styles.late : undefined} suppressHydrationWarning>
-          {leftInWords(left)}
-        </span>
+        <span className={late ? styles.late : undefined}>{left}</span>
         <span className="small soft">
           {claim === null ? inboxWords.free : mine ? inboxWords.takenByYou : inboxWords.takenBy(claim.name)}
         </span>

@@ -5,6 +5,7 @@ import { api } from '../../../../http/browser-api.ts';
 import { type Trouble, troubleOf } from '../../../../http/trouble.ts';
 import { useOnceKey } from '../../../../http/use-once-key.ts';
 import { type InboxFilter, queryOf } from '../search-params.ts';
+import { keepUnchanged } from './keep-unchanged.ts';
 import { useLive } from './use-live.ts';
 
 export type Item = Reply<'readInbox'>['items'][number];
@@ -35,7 +36,8 @@ export const useInbox = (first: Page, filter: InboxFilter, membershipId: string)
     try {
       const next = await answerOf(api.GET('/api/inbox', { params: { query: queryOf(filter) } }));
       setAway(false);
-      if (writing.current === 0) setPage(next);
+      if (writing.current === 0)
+        setPage((shown) => ({ ...next, items: keepUnchanged(shown.items, next.items) }));
     } catch (error) {
       // What is shown stays; the next turn asks again, but not for somebody who is signed out.
       const found = troubleOf(error);
