@@ -873,7 +873,7 @@ export interface paths {
         };
         get?: never;
         /**
-         * Correct the words of a reply that has gone out; what it said before is kept, the student is told.
+         * Correct the words of a reply that has gone out, or its film; what it said before is kept, the student is told.
          * @description For: coach, manager.
          */
         put: operations["correctReply"];
@@ -2677,6 +2677,7 @@ export interface components {
             readAt: string | null;
             saidReadAt: string | null;
             sentence: string;
+            causes: string[];
             words: string;
             setUpTicks: ("grip" | "handle" | "hips" | "ball")[];
             more: string[];
@@ -2702,6 +2703,12 @@ export interface components {
             programme: components["schemas"]["Programme"] | null;
             earlier: {
                 words: string;
+                teachingClip: {
+                    cause: string;
+                    title: string;
+                    url: string;
+                    words: string;
+                } | null;
                 /** Format: date-time */
                 at: string;
             }[];
@@ -6200,6 +6207,7 @@ export interface operations {
             content: {
                 "application/json": {
                     words: string;
+                    teachingClip?: string | null;
                 };
             };
         };

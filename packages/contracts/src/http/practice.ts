@@ -132,6 +132,8 @@ export const StudentReply = z.object({
   /** When the student said to have read it. */
   saidReadAt: Instant.nullable(),
   sentence: z.string(),
+  /** The causes it names, the first first: a film that goes with it is about one of them. */
+  causes: z.array(z.string()),
   words: z.string(),
   setUpTicks: z.array(SetUpTick),
   /** Movements beyond the one, each in one sentence; nearly always empty. */
@@ -155,7 +157,7 @@ export const StudentReply = z.object({
   ),
   programme: Programme.nullable(),
   /** What it said before it was corrected, the newest first. */
-  earlier: z.array(z.object({ words: z.string(), at: Instant })),
+  earlier: z.array(z.object({ words: z.string(), teachingClip: ReplyFilm.nullable(), at: Instant })),
   correctedAt: Instant.nullable(),
   version: z.number().int(),
   thread: z.array(ThreadLine),

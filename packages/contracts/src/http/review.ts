@@ -313,9 +313,13 @@ export const correctReply = operation({
   who: ['coach', 'manager'],
   status: 200,
   summary:
-    'Correct the words of a reply that has gone out; what it said before is kept, the student is told.',
+    'Correct the words of a reply that has gone out, or its film; what it said before is kept, the student is told.',
   params: idParam,
-  body: z.object({ words: z.string().trim().min(1, 'Write something.').max(4000) }),
+  body: z.object({
+    words: z.string().trim().min(1, 'Write something.').max(4000),
+    /** The cause whose film goes with it from now on; null: none; left out: as it was. */
+    teachingClip: z.string().max(60).nullable().optional(),
+  }),
   reply: ReplyDraft,
   guarded: true,
 });

@@ -7,6 +7,7 @@ import { threadOf } from '../asking/thread-of.ts';
 import { inTransaction } from '../in-transaction.ts';
 import type { Call, Reply } from '../operation-types.ts';
 import { heardTalk } from '../talk-through/heard-talk.ts';
+import { namedCauses } from '../teaching/named-causes.ts';
 import { findSentReply } from './find-sent-reply.ts';
 import { programmeNow } from './programme-now.ts';
 import { findProgramme, handOf } from './programme-of.ts';
@@ -28,6 +29,7 @@ export const readReply = ({ ctx, input }: Call<'readReply'>): Promise<Reply<'rea
       readAt: row.readAt?.toISOString() ?? null,
       saidReadAt: row.saidReadAt?.toISOString() ?? null,
       sentence: replySentence(row.cause, hand),
+      causes: namedCauses(row),
       words: wordsForHand(row.words, hand),
       setUpTicks: row.setUpTicks.map((tick) => SetUpTick.parse(tick)),
       more: row.moreCauses.map((cause) => replySentence(cause, hand)),
@@ -51,5 +53,9 @@ const earlierOf = async (
   hand: PlayingHand,
 ): Promise<Reply<'readReply'>['earlier']> => {
   const rows = await tx.replyVersion.findMany({ where: { academyId, replyId }, orderBy: { at: 'desc' } });
-  return rows.map(({ words, at }) => ({ words: wordsForHand(words, hand), at: at.toISOString() }));
+  return rows.map(({ words, teachingClip, at }) => ({
+    words: wordsForHand(words, hand),
+    teachingClip: ReplyFilm.nullable().parse(teachingClip),
+    at: at.toISOString(),
+  }));
 };

@@ -7,6 +7,7 @@ import { inTransaction } from '../in-transaction.ts';
 import { requireClaim } from '../inbox/require-claim.ts';
 import type { Call, Reply } from '../operation-types.ts';
 import { filmForReply } from '../teaching/film-for-reply.ts';
+import { namedCauses } from '../teaching/named-causes.ts';
 import { checkMore } from './check-more.ts';
 import { checkReply } from './check-reply.ts';
 import { replyDraftOf } from './reply-draft-of.ts';
@@ -31,7 +32,7 @@ export const saveReply = async ({ ctx, input }: Call<'saveReply'>): Promise<Repl
     if ((before?.version ?? 0) !== input.version) throw new ProblemError('changed-meanwhile');
     const film = await filmForReply(tx, academyId, {
       wanted: input.teachingClip ?? null,
-      named: [input.cause, ...moreCauses].filter((one) => one !== null),
+      named: namedCauses({ cause: input.cause, moreCauses }),
       held: before?.teachingClip,
     });
     const version = input.version + 1;

@@ -79,6 +79,38 @@ describe('the film that goes with a reply', () => {
     });
   });
 
+  it('is put right in a reply that has gone out: another one, none, or one where none was', async () => {
+    const { ctx, id, student } = await opened();
+    await keep(ctx);
+    await saveReply({ ctx, input: draft(id, 0) });
+    const replyId = await send(ctx, id);
+    const read = () => readReply({ ctx: student, input: { id: replyId } });
+    const correct = async (teachingClip: string | null | undefined, words = 'So.') =>
+      correctReply({ ctx, input: { id: replyId, words, teachingClip, version: (await read()).version } });
+    expect(await read()).toMatchObject({ teachingClip: null, causes: ['hang-back'] });
+    await correct('hang-back');
+    expect(await read()).toMatchObject({
+      teachingClip: film,
+      earlier: [{ words: 'So.', teachingClip: null }],
+    });
+    // The academy keeps another one now: as long as nobody speaks of the film, or wants the same, it stays.
+    await keep(ctx, 'hang-back', 'Another film');
+    const { version } = await read();
+    await correct('hang-back');
+    expect((await read()).version).toBe(version);
+    await correct(undefined, 'So it is.');
+    expect(await read()).toMatchObject({ teachingClip: film, words: 'So it is.' });
+    await correct(null, 'So it is.');
+    expect(await read()).toMatchObject({ teachingClip: null, earlier: [{ teachingClip: film }, {}, {}] });
+    await correct('hang-back', 'So it is.');
+    expect((await read()).teachingClip?.title).toBe('Another film');
+    const now = (await read()).version;
+    await expect(correct('thrown-early')).rejects.toMatchObject({
+      ...{ code: 'bad-request', fields: [{ path: 'teachingClip' }] },
+    });
+    expect((await read()).version).toBe(now);
+  });
+
   it('is one of this academy, for a cause that the reply names', async () => {
     const { ctx, id } = await opened();
     const elsewhere = await opened();

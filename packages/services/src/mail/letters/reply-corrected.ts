@@ -16,7 +16,7 @@ export const replyCorrectedLetter = (data: {
     name: data.name,
     academyName: data.academyName,
     paragraphs: [
-      `${data.coachName} has changed some words of your reply. Your drill stays the same; what it said before is kept on the page.`,
+      `${data.coachName} has put something right in your reply. Your drill stays the same; what it said before is kept on the page.`,
     ],
     cautions: cautionsOf(data.drillId, data.hand),
     page: { does: 'Read it again', url: data.url },
