@@ -448,7 +448,11 @@ export interface paths {
          * @description For: student, coach, manager.
          */
         get: operations["readGripPhotoOfSwing"];
-        put?: never;
+        /**
+         * Put a photo of the grip beside a swing that is sent but not answered, also in place of another photo.
+         * @description For: student.
+         */
+        put: operations["putGripPhoto"];
         post?: never;
         delete?: never;
         options?: never;
@@ -4473,6 +4477,99 @@ export interface operations {
                             /** Format: date-time */
                             createdAt: string;
                         } | null;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    putGripPhoto: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    /** Format: uuid */
+                    photoId: string;
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        photo: {
+                            /** Format: uuid */
+                            id: string;
+                            submissionId: string | null;
+                            /** @enum {string} */
+                            status: "uploading" | "uploaded" | "preparing" | "ready" | "refused" | "expired" | "erased";
+                            refusal: {
+                                code: string;
+                                words: string;
+                            } | null;
+                            picture: {
+                                widthPx: number;
+                                heightPx: number;
+                            } | null;
+                            photo: string | null;
+                            /** Format: date-time */
+                            createdAt: string;
+                        };
                     };
                 };
             };

@@ -27,6 +27,7 @@ import { keepModelSwing } from './compare/keep-model-swing.ts';
 import { listComparable } from './compare/list-comparable.ts';
 import { recordWithdrawal } from './consent/record-withdrawal.ts';
 import type { Context } from './context.ts';
+import { putGripPhoto } from './grip-photo/put-grip-photo.ts';
 import { readGripPhoto } from './grip-photo/read-grip-photo.ts';
 import { readGripPhotoOfSwing } from './grip-photo/read-grip-photo-of-swing.ts';
 import { acknowledgePain } from './inbox/acknowledge-pain.ts';
@@ -97,6 +98,7 @@ const asked: Record<string, Asks> = {
   readClip: (ctx, ids) => readClip({ ctx, input: { id: ids.clip } }),
   readGripPhoto: (ctx, ids) => readGripPhoto({ ctx, input: { id: ids.clip } }),
   readGripPhotoOfSwing: (ctx, ids) => readGripPhotoOfSwing({ ctx, input: { id: ids.submission } }),
+  putGripPhoto: (ctx, ids) => putGripPhoto({ ctx, input: { id: ids.submission, photoId: ids.clip } }),
   claimSubmission: (ctx, ids) => claimSubmission({ ctx, input: { id: ids.submission } }),
   releaseSubmission: (ctx, ids) => releaseSubmission({ ctx, input: { id: ids.submission } }),
   acknowledgePain: (ctx, ids) => acknowledgePain({ ctx, input: { id: ids.submission } }),

@@ -115,6 +115,7 @@ const bodies = (): Record<string, unknown> => ({
   sendSubmission: { ...swing, clipIds: [ids.clipId], note: '', pain: 'none', painNote: '', checkInId: null },
   correctSubmission: { club: 'wedge' },
   addClip: { clipId: ids.clipId },
+  putGripPhoto: { photoId: ids.clipId },
   askToFilmAgain: { reason: 'too-dark' },
   saveMarks: { marks: [], observations: [] },
   measureMarks: {

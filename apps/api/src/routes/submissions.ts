@@ -1,3 +1,4 @@
+import { putGripPhoto } from '@ballfirst/services/grip-photo/put-grip-photo';
 import { readGripPhoto } from '@ballfirst/services/grip-photo/read-grip-photo';
 import { readGripPhotoOfSwing } from '@ballfirst/services/grip-photo/read-grip-photo-of-swing';
 import { addClip } from '@ballfirst/services/submissions/add-clip';
@@ -17,4 +18,5 @@ export const submissionsRoutes = (at: Mounting): void => {
   mount(at, 'readClip', readClip);
   mount(at, 'readGripPhoto', readGripPhoto);
   mount(at, 'readGripPhotoOfSwing', readGripPhotoOfSwing);
+  mount(at, 'putGripPhoto', putGripPhoto);
 };

@@ -52,6 +52,13 @@ export const meansWords = {
   bodyAgreed: 'You may keep what I say about my body. Only my coaches read it, and I can take it back.',
   save: 'Keep this',
   busy: 'Keeping …',
+  own: 'How you practise',
+  ownNone: 'Nothing told yet: your drill is made for three days a week of 20 minutes.',
+  ownSaved: 'Kept. Your next drill is made to fit; the one you have stays.',
+  tell: 'Say how you practise',
+  change: 'Change it',
+  back: 'Leave it as it is',
+  bodyShort: 'About your body',
   saved: 'Kept. Your coach sees it with your swing.',
 
   practises: 'How the student practises',

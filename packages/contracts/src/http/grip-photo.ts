@@ -40,3 +40,17 @@ export const readGripPhotoOfSwing = operation({
   params: idParam,
   reply: z.object({ photo: GripPhoto.nullable() }),
 });
+/** Until the swing is answered; one that stood there before is removed, its files too. */
+export const putGripPhoto = operation({
+  id: 'putGripPhoto',
+  method: 'PUT',
+  path: '/api/submissions/{id}/grip-photo',
+  tag: 'submissions',
+  who: ['student'],
+  status: 200,
+  summary:
+    'Put a photo of the grip beside a swing that is sent but not answered, also in place of another photo.',
+  params: idParam,
+  body: z.object({ photoId: Id }),
+  reply: z.object({ photo: GripPhoto }),
+});

@@ -27,7 +27,7 @@ const { signIn, signOut, readMe, chooseAcademy, readAcademy, joinAcademy } = ide
 const { readGuardian, askGuardian, readConsent, giveConsent, withdrawConsent, recordWithdrawal } = consent;
 const { readMeans, saveMeans } = means;
 const { sendSubmission, listSubmissions, readSubmission, correctSubmission, addClip, readClip } = submissions;
-const { readGripPhoto, readGripPhotoOfSwing } = gripPhoto;
+const { readGripPhoto, readGripPhotoOfSwing, putGripPhoto } = gripPhoto;
 const { claimSubmission, releaseSubmission, handOverSubmission, acknowledgePain, askToFilmAgain } =
   submissions;
 const { readInbox, readInboxLoad, listCoaches, claimNext } = inbox;
@@ -90,6 +90,7 @@ export const operations = {
   readClip,
   readGripPhoto,
   readGripPhotoOfSwing,
+  putGripPhoto,
   readInbox,
   readInboxLoad,
   listCoaches,

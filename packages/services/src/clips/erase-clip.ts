@@ -11,7 +11,7 @@ import { lockClip } from './lock-clip.ts';
 const workAtMostMs = 10 * 60_000;
 
 /**
- * Removes every file of a clip whose consent was withdrawn: as it was uploaded, what was made of it, the pictures of
+ * Removes every file of a clip whose consent was withdrawn, or of a photo that another one replaced: as it was uploaded, what was made of it, the pictures of
  * replies and what was said to it. Marks and measurements stay: numbers without pictures.
  * @returns erased: false while a process may still be writing, or when it was done before
  */

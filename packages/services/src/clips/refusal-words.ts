@@ -21,7 +21,8 @@ const refused: Readonly<Record<string, string>> = {
   photo_too_small: 'This photo is too small to see your fingers. Take it again with your camera.',
   photo_broken: 'This photo does not open: a part of it is missing or damaged. Take it again.',
   photo_expired: 'This photo never arrived in full.',
-  photo_erased: 'This photo was removed, because the guardian’s consent was withdrawn.',
+  photo_erased:
+    'This photo was removed: another one took its place, or the guardian’s consent was withdrawn.',
   erased: 'This video was removed, because the guardian’s consent was withdrawn.',
 };
 

@@ -13,7 +13,7 @@ export default async function Page() {
   const home = await readPage('/home', (api) => answerOf(api.GET('/api/home')));
   return (
     <main id="content" className="page">
-      <Home first={home} hand={student.hand} />
+      <Home first={home} hand={student.hand} studentId={student.id} />
     </main>
   );
 }

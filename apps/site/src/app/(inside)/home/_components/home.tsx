@@ -6,6 +6,7 @@ import { homeWords } from '../../../../words/home.ts';
 import { progressWords } from '../../../../words/progress.ts';
 import { NextThing } from './next-thing.tsx';
 import { OnTheRange } from './on-the-range.tsx';
+import { OwnMeans } from './own-means.tsx';
 import { OwnReminders } from './own-reminders.tsx';
 import { ProgrammeBlock } from './programme-block.tsx';
 import { RepliesList } from './replies-list.tsx';
@@ -14,8 +15,10 @@ import { TrialStrip } from './trial-strip.tsx';
 import { type HomeState, useHome } from './use-home.ts';
 import { Weeks } from './weeks.tsx';
 
+type Props = { first: HomeState; hand: PlayingHand; studentId: string };
+
 /** A student's home: the one thing to do next, large; what lies behind it, below. */
-export function Home({ first, hand }: { first: HomeState; hand: PlayingHand }) {
+export function Home({ first, hand, studentId }: Props) {
   const { home, renew } = useHome(first);
   const { programme } = home;
   return (
@@ -29,6 +32,7 @@ export function Home({ first, hand }: { first: HomeState; hand: PlayingHand }) {
       <RepliesList replies={home.replies} />
       <SwingsList swings={home.latest} />
       {(programme !== null || home.weeks.length > 0) && <Weeks weeks={home.weeks} />}
+      <OwnMeans studentId={studentId} />
       <OwnReminders />
     </>
   );

@@ -2,13 +2,16 @@
 import { answerOf, type Reply } from '@ballfirst/contracts/client';
 import { useEffect, useState } from 'react';
 import { api } from '../../../../http/browser-api.ts';
+import { MeansForm } from '../../../../practice-means/means-form.tsx';
+import { toldMeans } from '../../../../practice-means/told-means.ts';
 import { meansWords } from '../../../../words/means.ts';
-import { MeansForm } from './means-form.tsx';
 
 type Means = Reply<'readMeans'>;
 
-const saidNothing = ({ usualMiss, daysPerWeek, minutesPerDay, place, goal, body }: Means): boolean =>
-  [usualMiss, daysPerWeek, minutesPerDay, place, goal, body].every((one) => one === null);
+const saidNothing = (means: Means): boolean => {
+  const { usualMiss, goal, body } = means;
+  return toldMeans(means).length === 0 && [usualMiss, goal, body].every((one) => one === null);
+};
 
 /** What a new student has to practise with, asked once, while the first video goes up. Nothing of it is needed to send. */
 export function MeansBlock({ studentId }: { studentId: string }) {

@@ -4,6 +4,7 @@ import { useRef } from 'react';
 import { api } from '../../../../http/browser-api.ts';
 import { newKey } from '../../../../http/new-key.ts';
 import { useSending } from '../../../../http/use-sending.ts';
+import { useKeptDraft } from '../../../../kept/use-kept-draft.ts';
 import { TroubleNote } from '../../../../shell/trouble-note.tsx';
 import { sendWords } from '../../../../words/send.ts';
 import { BallsStep } from './balls-step.tsx';
@@ -20,7 +21,6 @@ import { StepNames } from './step-names.tsx';
 import { useAwake } from './use-awake.ts';
 import { useClip } from './use-clip.ts';
 import { useGripPhoto } from './use-grip-photo.ts';
-import { useKeptDraft } from './use-kept-draft.ts';
 
 type Props = {
   studentId: string;

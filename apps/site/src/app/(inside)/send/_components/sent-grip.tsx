@@ -1,40 +1,46 @@
 'use client';
-import { answerOf, type Reply } from '@ballfirst/contracts/client';
-import { useEffect, useState } from 'react';
-import { api } from '../../../../http/browser-api.ts';
+import { TroubleNote } from '../../../../shell/trouble-note.tsx';
+import { PhotoInput } from '../../../../uploads/photo-input.tsx';
 import { UploadLine } from '../../../../uploads/upload-line.tsx';
 import { gripWords } from '../../../../words/grip.ts';
-import { isOnItsWay } from './slot.ts';
 import { type GripSlot, photoFacts } from './use-grip-photo.ts';
+import { useSentGrip } from './use-sent-grip.ts';
 
-type Photo = Reply<'readGripPhotoOfSwing'>['photo'];
-const everyMs = 2000;
-const moving = new Set(['uploading', 'uploaded', 'preparing']);
+type Props = { submissionId: string; slot: GripSlot; mayPut: boolean };
 
-/** The photo of the grip after sending: on its way, with the coach, or why it cannot be used. */
-export function SentGrip({ submissionId, slot }: { submissionId: string; slot: GripSlot | null }) {
-  const [photo, setPhoto] = useState<Photo>(null);
-  const polls = slot !== null;
-  const onItsWay = slot !== null && isOnItsWay(slot);
-  const waits = photo === null || moving.has(photo.status);
-  useEffect(() => {
-    let wanted = true;
-    const params = { path: { id: submissionId } };
-    const ask = () =>
-      answerOf(api.GET('/api/submissions/{id}/grip-photo', { params })).then(
-        (found) => wanted && setPhoto(found.photo),
-        () => undefined,
-      );
-    void ask();
-    const timer = waits && polls ? setInterval(ask, everyMs) : undefined;
-    return () => {
-      wanted = false;
-      clearInterval(timer);
-    };
-  }, [submissionId, waits, polls]);
+/** The photo of the grip after sending: on its way, with the coach, or why it cannot be used; until the answer, another one. */
+export function SentGrip({ submissionId, slot, mayPut }: Props) {
+  const { photo, known, trouble } = useSentGrip(submissionId, slot, mayPut);
+  const { state, restart } = slot.uploading;
+  const uploads = state.kind !== 'none' && state.kind !== 'done';
+  if (!known || (photo === null && !mayPut && !uploads)) return null;
+  return (
+    <div className="stack tight">
+      {uploads ? (
+        <UploadLine
+          state={state}
+          label={gripWords.upload}
+          onAgain={() => restart(state.fileName, photoFacts)}
+        />
+      ) : (
+        photo !== null && <PhotoState photo={photo} />
+      )}
+      <TroubleNote trouble={trouble} />
+      {mayPut && (
+        <details>
+          <summary>{photo === null && !uploads ? gripWords.addSent : gripWords.another}</summary>
+          <div className="stack">
+            <p>{gripWords.how}</p>
+            {photo !== null && <p className="hint">{gripWords.anotherHint}</p>}
+            <PhotoInput label={gripWords.choose} onFile={slot.choose} />
+          </div>
+        </details>
+      )}
+    </div>
+  );
+}
 
-  if (photo === null) return null;
-  if (photo.status === 'ready') return <p role="status">{gripWords.sent}</p>;
+function PhotoState({ photo }: { photo: NonNullable<ReturnType<typeof useSentGrip>['photo']> }) {
   if (photo.refusal !== null)
     return (
       <div className="notice look stack tight" role="status">
@@ -42,15 +48,19 @@ export function SentGrip({ submissionId, slot }: { submissionId: string; slot: G
         <p>{photo.refusal.words}</p>
       </div>
     );
-  if (slot === null || !onItsWay) {
-    return <p role="status">{photo.status === 'uploading' ? gripWords.coming : gripWords.preparing}</p>;
-  }
-  const { state, restart } = slot.uploading;
-  return (
-    <UploadLine
-      state={state}
-      label={gripWords.upload}
-      onAgain={() => state.kind !== 'none' && restart(state.fileName, photoFacts)}
-    />
-  );
+  if (photo.photo !== null && photo.picture !== null)
+    return (
+      <div className="row" role="status">
+        <picture>
+          <img
+            src={photo.photo}
+            alt={gripWords.own}
+            width={Math.round((96 * photo.picture.widthPx) / photo.picture.heightPx)}
+            height={96}
+          />
+        </picture>
+        <p>{gripWords.sent}</p>
+      </div>
+    );
+  return <p role="status">{photo.status === 'uploading' ? gripWords.coming : gripWords.preparing}</p>;
 }

@@ -20,8 +20,8 @@ type Props = {
   submissionId: string;
   first?: Submission;
   slots: Slots;
-  /** The photo that may still be on its way from here. */
-  grip?: GripSlot;
+  /** The photo that may still be on its way from here, or is added now. */
+  grip: GripSlot;
   onAnother?: () => void;
 };
 
@@ -31,7 +31,7 @@ const toFilm = new Set(['needs-clip', 'film-again']);
 /** After sending: the videos' way to the coach, another one in place of a refused one, and what can be put right. */
 export function Sent({ submissionId, first, slots, grip, onAnother }: Props) {
   const all = views.map((view) => slots[view]);
-  const onItsWay = all.some(isOnItsWay) || (grip !== undefined && isOnItsWay(grip));
+  const onItsWay = all.some(isOnItsWay) || isOnItsWay(grip);
   const { submission, setSubmission, trouble, renew } = useSubmission(submissionId, first ?? null, onItsWay);
   const needsClip = submission !== null && toFilm.has(submission.status);
   const sending = usePutInPlace({ submission, needsClip, all, onPut: setSubmission });
@@ -66,7 +66,9 @@ export function Sent({ submissionId, first, slots, grip, onAnother }: Props) {
           ))}
         </div>
       )}
-      {submission?.status !== 'withdrawn' && <SentGrip submissionId={submissionId} slot={grip ?? null} />}
+      {submission !== null && submission.status !== 'withdrawn' && (
+        <SentGrip submissionId={submissionId} slot={grip} mayPut={correctable.has(submission.status)} />
+      )}
       {submission !== null && correctable.has(submission.status) && !needsClip && (
         <p>
           {sendWords.answerBy} <When at={submission.answerBy} />.

@@ -1,27 +1,26 @@
 'use client';
 import { answerOf, type Reply } from '@ballfirst/contracts/client';
-import { useEffect, useRef, useState } from 'react';
+import { useCallback, useRef, useState } from 'react';
 import { api } from '../../../../../http/browser-api.ts';
+import { useWhileLooking } from '../../../../../http/use-while-looking.ts';
 import { gripWords } from '../../../../../words/grip.ts';
 import styles from './grip-photo.module.css';
 
 type Photo = NonNullable<Reply<'readGripPhotoOfSwing'>['photo']>;
 
+/** A student may add or change it until the answer: it is asked for again while the page is looked at. */
+const everyMs = 20_000;
+
 /** The photo of the hands that came with the swing, and the same as large as the screen; nothing where none came. */
 export function GripPhoto({ submissionId, name }: { submissionId: string; name: string }) {
   const [found, setFound] = useState<Photo | null>(null);
   const whole = useRef<HTMLDialogElement>(null);
-  useEffect(() => {
-    let wanted = true;
+  const ask = useCallback(async () => {
     const params = { path: { id: submissionId } };
-    answerOf(api.GET('/api/submissions/{id}/grip-photo', { params })).then(
-      ({ photo }) => wanted && setFound(photo),
-      () => undefined,
-    );
-    return () => {
-      wanted = false;
-    };
+    const answer = await answerOf(api.GET('/api/submissions/{id}/grip-photo', { params })).catch(() => null);
+    if (answer !== null) setFound(answer.photo);
   }, [submissionId]);
+  useWhileLooking(ask, everyMs);
   if (found === null) return null;
   const { photo, picture, refusal } = found;
   const size = picture === null ? {} : { width: picture.widthPx, height: picture.heightPx };

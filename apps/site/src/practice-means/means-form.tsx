@@ -2,14 +2,14 @@
 import { answerOf, type Body, type Reply } from '@ballfirst/contracts/client';
 import { type EquipmentId, equipment } from '@ballfirst/library/constants';
 import { pains } from '@ballfirst/library/types';
-import { api } from '../../../../http/browser-api.ts';
-import { useSending } from '../../../../http/use-sending.ts';
-import { RadioRow } from '../../../../shell/radio-row.tsx';
-import { SelectField } from '../../../../shell/select-field.tsx';
-import { TroubleNote } from '../../../../shell/trouble-note.tsx';
-import { meansWords } from '../../../../words/means.ts';
-import { outcomeForStudent } from '../../../../words/names.ts';
-import { useKeptDraft } from './use-kept-draft.ts';
+import { api } from '../http/browser-api.ts';
+import { useSending } from '../http/use-sending.ts';
+import { useKeptDraft } from '../kept/use-kept-draft.ts';
+import { RadioRow } from '../shell/radio-row.tsx';
+import { SelectField } from '../shell/select-field.tsx';
+import { TroubleNote } from '../shell/trouble-note.tsx';
+import { meansWords } from '../words/means.ts';
+import { outcomeForStudent } from '../words/names.ts';
 
 type Means = Body<'saveMeans'>;
 
@@ -24,7 +24,7 @@ const toggled = <T extends string>(all: readonly T[] | undefined, one: T, on: bo
   ...(on ? [one] : []),
 ];
 
-type Props = { studentId: string; first: Reply<'readMeans'>; onSaved: () => void };
+type Props = { studentId: string; first: Reply<'readMeans'>; onSaved: (means: Reply<'readMeans'>) => void };
 
 /** Time, place, goal and body, each of which may be left out; kept on the device until it is saved. */
 export function MeansForm({ studentId, first, onSaved }: Props) {
@@ -36,7 +36,7 @@ export function MeansForm({ studentId, first, onSaved }: Props) {
     const done = await sending.run(() => answerOf(api.PUT('/api/me/practice-means', { body: means })));
     if (done === null) return;
     forget();
-    onSaved();
+    onSaved(done.answer);
   };
   return (
     <div className="stack">
