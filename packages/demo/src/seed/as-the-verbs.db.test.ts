@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { Suggestion } from '@ballfirst/contracts/http/submissions';
 import { academyBySlug } from '@ballfirst/db/crossings/academy-by-slug';
 import { newId } from '@ballfirst/db/ids';
@@ -10,10 +11,11 @@ import type { Resources } from '@ballfirst/services/context';
 import { systemWorld } from '@ballfirst/testing/system-world';
 import { type TestDatabase, testDatabase } from '@ballfirst/testing/test-database';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { gripSize } from '../golfer/grip-size.ts';
 import { clipTruth } from '../golfer/kept-clips.ts';
 import { type AcademyLine, academies } from './academies.ts';
 import type { Member } from './at-time.ts';
-import { clipRows } from './clip-rows.ts';
+import { clipRows, photoRows } from './clip-rows.ts';
 import { membersOf } from './members.ts';
 import { type Past, tellPast } from './past.ts';
 import { peopleRows } from './people-rows.ts';
@@ -155,3 +157,30 @@ it.each([undefined, 'too_long'])(
     });
   },
 );
+
+it('a photo of the grip stands as uploaded and prepared by the verbs', async () => {
+  const line: StudentLine = {
+    ...{ key: 'photographer', name: 'P', hand: 'right', ageGroup: 'adult', joinedDaysAgo: 3 },
+  };
+  await tellPast(resources, academyId, (past) =>
+    writeRows(past, [peopleRows({ academyId, academy, manager, line, personId: newId(), now })]),
+  );
+  const student = (await membersOf(resources, { id: academyId, slug: academy.slug })).student(line.key);
+  const jpeg = Buffer.from('a photo');
+  await tellPast(resources, academyId, async (past) => {
+    const { clip, audit } = photoRows(student, { jpeg, at: now, size: gripSize });
+    await past.tx.clip.createMany({ data: [clip] });
+    await past.tx.auditEntry.createMany({ data: audit });
+    const ctx = past.of(student, now);
+    const facts = { view: 'grip-photo', swingLength: 'none' } as const;
+    const input = { fileName: 'grip.jpg', ...facts, lengthBytes: jpeg.length };
+    const { id: clipId } = await startClip({ ctx, input });
+    await finishClip({ ctx, input: { clipId } });
+    const system = past.system(now);
+    const begun = await beginPreparing({ ctx: system, input: { clipId } });
+    const sha256 = createHash('sha256').update(jpeg).digest('hex');
+    const outcome: Outcome = { kind: 'photo', ...gripSize, sha256 };
+    await finishPreparing({ ctx: system, input: { clipId, fence: begun?.fence ?? 0, outcome } });
+    expect(await rowsOfClip(past, clip.id)).toEqual(await rowsOfClip(past, clipId));
+  });
+});

@@ -36,3 +36,7 @@ export const readKept = async (folder: string, id: string): Promise<KeptFiles> =
   truth: JSON.parse(await readFile(path.join(folder, 'truth', `${id}.json`), 'utf8')) as Truth,
   look: await readLook(folder, id),
 });
+
+/** A drawn photo of a grip, as it lies in `clips/grip/`. */
+export const readGrip = (folder: string, id: string): Promise<Buffer> =>
+  readFile(path.join(folder, 'grip', `${id}.jpg`));

@@ -15,6 +15,7 @@ import { replyWords } from './reply-words.ts';
 import { seedAfterReply } from './seed-after-reply.ts';
 import { seedPractice } from './seed-practice.ts';
 import type { Answer } from './story.ts';
+import type { SecondDrill } from './student-line.ts';
 
 /** The moment at which a cause is seen best. */
 const seenAt: Readonly<Record<string, Moment>> = {
@@ -32,6 +33,13 @@ type Given = {
   readonly answer: Answer;
   readonly kept: KeptFiles;
 };
+
+const planOf = ({ drillId, daysPerWeek, minutes: [first, second] }: SecondDrill) => ({
+  daysPerWeek,
+  minutesPerDay: first,
+  weeklyMinutes: daysPerWeek * (first + second),
+  second: { drillId, minutes: second },
+});
 
 /** Answers a swing as the story says: claim, marks, diagnosis, reply with its drill, reading, practice. */
 export const seedAnswer = async (past: Past, given: Given): Promise<void> => {
@@ -69,14 +77,13 @@ export const seedAnswer = async (past: Past, given: Given): Promise<void> => {
         exaggeration: answer.number === 0 || answer.course === 'over-correcting' ? 'mild' : 'firm',
         weeklyMinutes: 60,
         firstCheckInDays: 7,
+        ...(answer.second === undefined ? {} : planOf(answer.second)),
       },
     },
   });
   const sent = await sendReply({ ctx, input: { id } });
   const finalAt = new Date(at.getTime() + secondThoughtsMs);
   await finishReply({ ctx: past.system(finalAt), input: { replyId: sent.id } });
-  const final = new Date(at.getTime() + secondThoughtsMs);
-  await finishReply({ ctx: past.system(final), input: { replyId: sent.id } });
   await past.answered();
   if (answer.readAt) {
     await markReplyRead({ ctx: past.of(student, answer.readAt), input: { id: sent.id } });

@@ -1,8 +1,9 @@
-import { framesKey, posterKey, renditionKey, stripKey } from '@ballfirst/services/clips/keys';
+import { framesKey, photoKey, posterKey, renditionKey, stripKey } from '@ballfirst/services/clips/keys';
 import type { Blobs } from '@ballfirst/services/ports';
+import { gripSize } from '../golfer/grip-size.ts';
 import type { Truth } from '../golfer/truth.ts';
 import type { Member } from './at-time.ts';
-import { clipRows } from './clip-rows.ts';
+import { clipRows, photoRows } from './clip-rows.ts';
 import type { KeptFiles } from './kept-files.ts';
 import type { Past } from './past.ts';
 
@@ -35,4 +36,18 @@ export const seedClip = async (
 const frameTable = ({ width, height, frames, fps }: Truth): string => {
   const timesS = Array.from({ length: frames }, (_, frame) => Math.round((frame / fps) * 1e6) / 1e6);
   return JSON.stringify({ width, height, timesS });
+};
+
+/** One photo of the grip, uploaded and prepared, with its file. @returns its id */
+export const seedPhoto = async (
+  past: Past,
+  blobs: Blobs,
+  student: Member,
+  { jpeg, at }: { readonly jpeg: Buffer; readonly at: Date },
+): Promise<string> => {
+  const { clip, audit } = photoRows(student, { jpeg, at, size: gripSize });
+  await blobs.put(photoKey({ academyId: student.academyId, clipId: clip.id }), jpeg);
+  await past.tx.clip.createMany({ data: [clip] });
+  await past.tx.auditEntry.createMany({ data: audit });
+  return clip.id;
 };

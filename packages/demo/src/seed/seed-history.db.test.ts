@@ -107,6 +107,26 @@ it('has practice with rungs passed and not, a pain hold, replies unread, check-i
     new Set(['scheduled', 'sent', 'done', 'cancelled']),
   );
   expect(entries.length).toBeGreaterThan(120);
+  // Two programmes have a second drill; what was practised of it was logged after the first, on the same days.
+  const two = programmes.filter(({ secondDrillId }) => secondDrillId !== null);
+  expect(two).toHaveLength(2);
+  for (const { id } of two) {
+    const of = entries.filter(({ programmeId }) => programmeId === id);
+    const seconds = of.filter(({ second }) => second);
+    expect(seconds.length).toBeGreaterThan(0);
+    const firstDays = new Set(of.filter(({ second }) => !second).map(({ localDate }) => String(localDate)));
+    for (const { localDate } of seconds) expect(firstDays).toContain(String(localDate));
+  }
+});
+
+it('shows two photos of a grip beside swings that wait', async () => {
+  const photos = await inMain((tx) =>
+    tx.clip.findMany({ where: { view: 'grip-photo' }, include: { photoSwing: true } }),
+  );
+  expect(photos.map(({ status, photoSwing }) => [status, photoSwing?.status])).toEqual([
+    ['ready', 'waiting'],
+    ['ready', 'waiting'],
+  ]);
 });
 
 /** The measurement that a programme's cause is read by, and what it varies by from swing to swing (invented). */

@@ -5,10 +5,10 @@ import { claimSubmission } from '@ballfirst/services/inbox/claim-submission';
 import type { Blobs } from '@ballfirst/services/ports';
 import { sendSubmission } from '@ballfirst/services/submissions/send-submission';
 import type { Member } from './at-time.ts';
-import { firstKept, readKept } from './kept-files.ts';
+import { firstKept, readGrip, readKept } from './kept-files.ts';
 import type { Past } from './past.ts';
 import { seedAnswer } from './seed-answer.ts';
-import { seedClip } from './seed-clip.ts';
+import { seedClip, seedPhoto } from './seed-clip.ts';
 import type { SwingStory } from './story.ts';
 
 export type Told = {
@@ -26,6 +26,9 @@ export const seedSwing = async (past: Past, told: Told, story: SwingStory): Prom
   const { refused } = story;
   const filmed = { kept, at: sentAt, ...(refused === undefined ? {} : { refused }) };
   const clipId = await seedClip(past, told.blobs, student, filmed);
+  const photo = story.grip === undefined ? null : await readGrip(clipsFolder, story.grip);
+  const gripPhotoId =
+    photo === null ? null : await seedPhoto(past, told.blobs, student, { jpeg: photo, at: sentAt });
   const sent = await sendSubmission({
     ctx: past.of(student, sentAt),
     input: {
@@ -40,6 +43,7 @@ export const seedSwing = async (past: Past, told: Told, story: SwingStory): Prom
       pain: story.pain?.kind ?? 'none',
       painNote: story.pain?.note ?? '',
       checkInId: await openCheckIn(past, student),
+      gripPhotoId,
     },
   });
   await past.answered();

@@ -9,7 +9,7 @@ import { type Draw, drawOf } from './draw.ts';
 import { noteOf } from './notes.ts';
 import { type SentSteps, sentInBlock, sentSteps } from './sent-in-block.ts';
 import { hourOf, joinedAtOf, standingAt } from './story-times.ts';
-import type { FilmAgainReason, Lesson, Standing, StudentLine, Waiting } from './student-line.ts';
+import type { FilmAgainReason, Lesson, SecondDrill, Standing, StudentLine, Waiting } from './student-line.ts';
 import { badDay, tallyOf, tenBalls } from './ten-balls.ts';
 
 export type Answer = {
@@ -25,6 +25,7 @@ export type Answer = {
   /** Instants of practice. */
   readonly practice: readonly Date[];
   readonly skill: readonly [first: number, gain: number];
+  readonly second?: SecondDrill;
   readonly endsInPain?: 'new' | 'worse';
   readonly asks?: {
     readonly at: Date;
@@ -41,7 +42,7 @@ export type Answer = {
 /** One swing and what came of it: a chapter that is told in one go. */
 export type SwingStory = Pick<
   Waiting,
-  'clips' | 'club' | 'lie' | 'note' | 'pain' | 'claimedBy' | 'refused'
+  'clips' | 'club' | 'lie' | 'note' | 'pain' | 'claimedBy' | 'refused' | 'grip'
 > & {
   readonly mark: string;
   readonly sentAt: Date;
@@ -179,16 +180,17 @@ const heardAt = (academy: AcademyLine, until: Date, practice: readonly Date[]): 
 /** What only the newest reply of a lesson brings. */
 const afterLast = (
   academy: AcademyLine,
-  { endsInPain, asks, stuckDaysAgo, joinAskedDaysAgo }: Lesson,
+  { endsInPain, asks, stuckDaysAgo, joinAskedDaysAgo, second }: Lesson,
   read: Date,
   now: Date,
-): Pick<Answer, 'endsInPain' | 'asks' | 'stuckAt' | 'joinAskedAt'> => {
+): Pick<Answer, 'endsInPain' | 'asks' | 'stuckAt' | 'joinAskedAt' | 'second'> => {
   const ago = (days: number): Date => new Date(now.getTime() - days * 86_400_000);
   const askedAt = new Date(read.getTime() + 40 * 60_000);
   const answeredAt = addWorkingHours(askedAt, 4, workingHoursOf(academy));
   const answer = asks?.answer === undefined ? {} : { answer: { at: answeredAt, words: asks.answer } };
   return {
     ...(endsInPain ? { endsInPain } : {}),
+    ...(second ? { second } : {}),
     ...(asks ? { asks: { at: askedAt, words: asks.words, ...answer } } : {}),
     ...(stuckDaysAgo === undefined ? {} : { stuckAt: ago(stuckDaysAgo) }),
     ...(joinAskedDaysAgo === undefined ? {} : { joinAskedAt: ago(joinAskedDaysAgo) }),

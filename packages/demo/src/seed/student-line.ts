@@ -26,6 +26,8 @@ export type Waiting = {
   readonly curve?: 'left' | 'none' | 'right';
   readonly note: string;
   readonly pain?: { readonly kind: 'new' | 'worse'; readonly note: string };
+  /** A drawn photo of the grip that goes with it. */
+  readonly grip?: 'square' | 'turned-to-target';
   /** Who has read the pain report, and how long after it came. */
   readonly painSeen?: { readonly coach: string; readonly afterHours: number };
   /** The coach who has it just now. */
@@ -38,6 +40,14 @@ export type Waiting = {
     readonly afterHours: number;
     readonly reason: FilmAgainReason;
   };
+};
+
+/** A drill beside the first, and how the days of both are planned. */
+export type SecondDrill = {
+  readonly drillId: string;
+  readonly daysPerWeek: number;
+  /** A day, of the first drill and of this one. */
+  readonly minutes: readonly [first: number, second: number];
 };
 
 /** Swings that were answered, one after another, about one cause. */
@@ -56,6 +66,8 @@ export type Lesson = {
   readonly sessions: number;
   /** Share of clean balls at the first session, and what each session adds. */
   readonly skill: readonly [first: number, gain: number];
+  /** The last programme has a drill beside the first, practised after it on the same days. */
+  readonly second?: SecondDrill;
   /** The last reply has not been opened. */
   readonly lastUnread?: boolean;
   /** The last practice entry tells of a pain. */

@@ -147,6 +147,7 @@ export const quillmereOnTrial: readonly StudentLine[] = [
       sessions: 4,
       skill: [0.64, 0.03],
       joinAskedDaysAgo: 0.6,
+      second: { drillId: 'line-brush', daysPerWeek: 4, minutes: [15, 10] },
       replyHours: [4, 6],
     },
   },

@@ -171,6 +171,7 @@ export const quillmereOthers: readonly StudentLine[] = [
       lie: 'fairway',
       sessions: 4,
       skill: [0.74, 0.02],
+      second: { drillId: 'line-brush', daysPerWeek: 4, minutes: [15, 10] },
       model: {
         name: 'Weight ahead of the ball',
         by: 'odile',

@@ -15,6 +15,7 @@ export const quillmereWaiting: readonly StudentLine[] = [
       lie: 'mat',
       misses: { fat: 6, thin: 2 },
       note: 'The mat grabs the club. On grass it is worse.',
+      grip: 'square',
     },
   },
   {
@@ -140,6 +141,7 @@ export const quillmereWaiting: readonly StudentLine[] = [
       lie: 'fairway',
       misses: { heel: 3 },
       note: 'Every one starts left and ends in the trees on the right.',
+      grip: 'turned-to-target',
       startLine: 'left',
       curve: 'right',
     },
