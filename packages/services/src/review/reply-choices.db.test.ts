@@ -263,8 +263,9 @@ describe('two coaches, or a swing that is gone', () => {
     world.now = new Date(world.now.getTime() + secondThoughtsMs);
     const system = world.contextOf(ctx.academyId);
     expect(await finishReply({ ctx: system, input: { replyId } })).toEqual({ sent: false });
-    for (const late of [saveReply({ ctx, input: draft(id, 2) }), sendReply({ ctx, input: { id } })]) {
-      await expect(late).rejects.toMatchObject({ code: 'wrong-state' });
+    const late = [() => saveReply({ ctx, input: draft(id, 2) }), () => sendReply({ ctx, input: { id } })];
+    for (const write of late) {
+      await expect(write()).rejects.toMatchObject({ code: 'wrong-state' });
     }
     await expect(readReply({ ctx, input: { id: replyId } })).rejects.toMatchObject({ code: 'not-found' });
   });

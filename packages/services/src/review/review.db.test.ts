@@ -241,8 +241,9 @@ describe('a reply', () => {
       'replaced',
       'open',
     ]);
-    for (const again of [sendReply({ ctx, input: { id } }), saveReply({ ctx, input: draft(id, 3) })]) {
-      await expect(again).rejects.toMatchObject({ code: 'already-answered' });
+    const again = [() => sendReply({ ctx, input: { id } }), () => saveReply({ ctx, input: draft(id, 3) })];
+    for (const write of again) {
+      await expect(write()).rejects.toMatchObject({ code: 'already-answered' });
     }
   });
 
