@@ -2,11 +2,14 @@ import { causeById, causes } from '@ballfirst/library/causes';
 import { unseenIn } from '@ballfirst/library/checks/unseen-in';
 import type { CauseGroup, FaultId, SetUpTick } from '@ballfirst/library/types';
 import type { ClubheadPixel } from '@ballfirst/swing/arc/clubhead-track';
+import type { FatRisk } from '@ballfirst/swing/arc/fat-risk-of-set';
+import type { ArcNotRead, ArcReading } from '@ballfirst/swing/arc/read-arc';
 import { isMeasurementKey, measurementNames } from '@ballfirst/swing/definitions/measurement-names';
 import type { Mark, Picture, Setting, View } from '@ballfirst/swing/marks/marks';
 import { measure } from '@ballfirst/swing/measure';
 import type { Reading, Refusal } from '@ballfirst/swing/measurement';
 import type { ObservationAnswer } from './evidence.ts';
+import { fatRiskWith, type StudentSet } from './fat-risk-with.ts';
 import { firstCause } from './first-cause.ts';
 import { type NextMark, nextMark } from './next-mark.ts';
 import { type RankedCause, rank } from './rank.ts';
@@ -21,6 +24,10 @@ export type Marked = {
   readonly observations: readonly ObservationAnswer[];
   readonly picture: Picture;
   readonly setting: Setting;
+  /** What is known of the student's set with this club; absent: this clip stands alone. */
+  readonly set?: StudentSet | null;
+  /** This clip among the swings of the set. */
+  readonly clipId?: string;
 };
 
 export type ShownReading = Pick<
@@ -44,6 +51,8 @@ export type SwingEvidence = {
   /** The cause to fix first, by id; null: nothing stands out. */
   readonly first: string | null;
   readonly next: Pick<NextMark, 'kind' | 'position' | 'point'> | null;
+  /** How often the set meets the ground behind the ball; null where the clubhead is not marked over frames. */
+  readonly fatRisk: FatRisk | null;
   readonly methodVersion: string;
 };
 
@@ -55,9 +64,10 @@ export type SwingEvidence = {
 export function readingsOf({ marks, trail = [], picture, setting }: Marked): {
   readonly readings: readonly Reading[];
   readonly refusals: readonly Refusal[];
+  readonly arc: ArcReading | ArcNotRead;
 } {
-  const { measurements, refusals } = measure(marks, picture, setting, trail);
-  return { readings: readAll(measurements, setting), refusals };
+  const { measurements, refusals, arc } = measure(marks, picture, setting, trail);
+  return { readings: readAll(measurements, setting), refusals, arc };
 }
 
 const shownReading = (reading: Reading): ShownReading => ({
@@ -97,7 +107,7 @@ const shownCause = (ranked: RankedCause, view: View): ShownCause => {
  * @example evidenceOf('fat', { marks, observations: [], picture, setting }).causes[0]?.factors
  */
 export function evidenceOf(fault: FaultId, marked: Marked): SwingEvidence {
-  const { readings, refusals } = readingsOf(marked);
+  const { readings, refusals, arc } = readingsOf(marked);
   const asked = { fault, readings, observations: marked.observations, causes };
   const next = nextMark({ ...asked, view: marked.setting.view, marked: marked.marks });
   const ranked = rank(asked);
@@ -108,6 +118,7 @@ export function evidenceOf(fault: FaultId, marked: Marked): SwingEvidence {
     causes: ranked.map((one) => shownCause(one, marked.setting.view)),
     first: firstCause(ranked)?.causeId ?? null,
     next: next === null ? null : { kind: next.kind, position: next.position, point: next.point },
+    fatRisk: fatRiskWith(arc, marked),
     methodVersion,
   };
 }

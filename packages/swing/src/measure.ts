@@ -1,5 +1,6 @@
 import type { ClubheadPixel } from './arc/clubhead-track.ts';
-import { measureLowPoint } from './arc/low-point.ts';
+import { lowPointOf } from './arc/low-point.ts';
+import { type ArcNotRead, type ArcReading, readArc } from './arc/read-arc.ts';
 import { anklesApart } from './camera/ankles-apart.ts';
 import { type Scale, scaleOf } from './camera/scale.ts';
 import { scaleWarnings } from './camera/scale-warnings.ts';
@@ -27,6 +28,8 @@ export type Measured = {
   readonly scale: Scale | null;
   /** What does not fit together, in words for a coach. */
   readonly warnings: readonly string[];
+  /** What the clubhead near the ball tells of its arc. */
+  readonly arc: ArcReading | ArcNotRead;
 };
 
 type ByKey = ReadonlyMap<MeasurementKey, readonly Definition[]>;
@@ -65,10 +68,11 @@ export function measure(
   const scale = scaleOf(swing.sight, setting);
   const measurements: Measurement[] = [];
   const refusals: Refusal[] = [];
+  const arc = readArc(trail, marks, picture, setting);
   const makeOf = (key: MeasurementKey): Measurement | Refusal => {
     if (key === 'tempo-ratio') return tempo(placed, picture, setting);
     if (key === 'toe-line-to-target-stick') return measureToeLine(placed, swing.sight, setting);
-    if (key === 'low-point-ahead-of-ball') return measureLowPoint(trail, marks, picture, setting);
+    if (key === 'low-point-ahead-of-ball') return lowPointOf(arc);
     return one(key, placed, swing, setting);
   };
   for (const key of measurementKeys) {
@@ -76,7 +80,8 @@ export function measure(
     if ('why' in made) refusals.push(made);
     else measurements.push(made);
   }
-  return { measurements, refusals, scale, warnings: scaleWarnings(swing.sight, placed, picture, setting) };
+  const warnings = scaleWarnings(swing.sight, placed, picture, setting);
+  return { measurements, refusals, scale, warnings, arc };
 }
 
 function one(

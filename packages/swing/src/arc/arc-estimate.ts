@@ -9,6 +9,8 @@ export type ArcEstimate = {
   /** + ahead of the ball, towards the target. The systematic part is shared by all swings of one set-up. */
   readonly lowPointAheadMm: Known & { readonly uTilt: number };
   readonly radiusMm: Known;
+  /** How far the low point moves for each mm by which the radius is put right. */
+  readonly lowPointPerRadius: number;
   readonly speedMS: Known;
   /** Null where the camera is not known, or its doubt is too large. */
   readonly attackDeg: Known | null;
@@ -132,6 +134,7 @@ export function estimateArc(question: ArcQuestion): ArcEstimate | ArcRefusal {
   return {
     lowPointAheadMm: low,
     radiusMm: { value: radius, u: uOf(2) },
+    lowPointPerRadius: uOf(2) > 0 ? both / uOf(2) ** 2 : 0,
     speedMS: { value: speed / 1000, u: uOf(3) / 1000 },
     attackDeg: isTold ? attack : null,
     heightOneGripBehindMm: isTold ? told(height) : null,

@@ -17,8 +17,10 @@ export type SwingSet = {
 
 /** Where a thin shot begins: the leading edge more than this above the ground at the ball, mm. Derived. */
 const thinMm = 4;
-const steps = 400;
-const widest = 8;
+const steps = 96;
+const widest = 6;
+/** How wide halving may leave a way out, and a depth; mm. */
+const within = { way: 0.05, depth: 1e-7 };
 
 const check = ({ lowPointAheadMm, depthMm, seenRadiusMm, degrees }: SwingSet): void => {
   for (const [name, { value, u }] of Object.entries({ 'low point': lowPointAheadMm, depth: depthMm })) {
@@ -37,7 +39,7 @@ const belowLow = ({ lowPointAheadMm: { value, u }, degrees }: SwingSet, x: numbe
   return degrees === undefined ? normalCdf(z) : studentCdf(z, degrees);
 };
 
-/** Mean of f over the depths from `fromMm` up, by the middle rule within 8 standard deviations. */
+/** Mean of f over the depths from `fromMm` up, by the middle rule within six standard deviations. */
 const overDepth = (
   { depthMm: { value, u } }: SwingSet,
   fromMm: number,
@@ -46,10 +48,14 @@ const overDepth = (
   if (u === 0) return value > fromMm ? f(value) : 0;
   const low = Math.max(-widest, (fromMm - value) / u);
   const width = (widest - low) / steps;
+  if (!(width > 0)) return 0;
   let sum = 0;
-  for (let i = 0; i < steps && width > 0; i += 1) {
+  let below = normalCdf(low);
+  for (let i = 1; i <= steps; i += 1) {
     const z = low + width * i;
-    sum += (normalCdf(z + width) - normalCdf(z)) * f(value + u * (z + width / 2));
+    const upTo = normalCdf(z);
+    sum += (upTo - below) * f(value + u * (z - width / 2));
+    below = upTo;
   }
   return sum;
 };
@@ -77,6 +83,17 @@ export function fatChance(set: SwingSet, behindMm = 30): number {
 export function missesGroundChance(set: SwingSet): number {
   check(set);
   return belowDepth(set, 0);
+}
+
+/**
+ * How far ahead of its lowest point the arc meets the ground, on average; 0 where it does not.
+ *
+ * @throws RangeError as `fatChance`
+ * @source mean of sqrt(2 rho b): less than at the mean depth, since the root is curved
+ */
+export function meanHalfChordMm(set: SwingSet): number {
+  check(set);
+  return overDepth(set, 0, (b) => Math.sqrt(2 * set.seenRadiusMm * b));
 }
 
 /**
@@ -116,7 +133,9 @@ export function waysOut(set: SwingSet, goal = 0.1, behindMm = 30): WaysOut {
   const way = (moveBy: (mm: number) => SwingSet, most: number): WayOut => {
     if (fatChance(moveBy(most), behindMm) > goal) throw new RangeError('No such move reaches the goal.');
     const byMm =
-      fatChance(set, behindMm) <= goal ? 0 : bisect((mm) => -fatChance(moveBy(mm), behindMm), -goal, 0, most);
+      fatChance(set, behindMm) <= goal
+        ? 0
+        : bisect((mm) => -fatChance(moveBy(mm), behindMm), -goal, 0, most, within.way);
     return { byMm, thin: thinChance(moveBy(byMm)), missesGround: missesGroundChance(moveBy(byMm)) };
   };
   return {
@@ -130,6 +149,7 @@ export function waysOut(set: SwingSet, goal = 0.1, behindMm = 30): WaysOut {
  *
  * @param share - of ten balls or more, strictly between 0 and 1
  * @param scatterMm - scatter of the depth
+ * @param degrees - degrees of freedom of the scatter of the low point; absent: it is known
  * @throws RangeError when no depth from 0 to 60 mm gives this share
  */
 export function depthFromFatShare(
@@ -138,12 +158,13 @@ export function depthFromFatShare(
   seenRadiusMm: number,
   scatterMm = 2,
   behindMm = 30,
+  degrees?: number,
 ): Known {
   if (!(share > 0 && share < 1))
     throw new RangeError('The share of fat shots lies strictly between 0 and 1.');
-  const chance = (value: number) =>
-    fatChance({ lowPointAheadMm, seenRadiusMm, depthMm: { value, u: scatterMm } }, behindMm);
+  const arc = { lowPointAheadMm, seenRadiusMm, ...(degrees === undefined ? {} : { degrees }) };
+  const chance = (value: number) => fatChance({ ...arc, depthMm: { value, u: scatterMm } }, behindMm);
   const [low, high] = [-20, 60];
   if (chance(low) > share || chance(high) < share) throw new RangeError('No depth gives this share.');
-  return { value: bisect(chance, share, low, high), u: scatterMm };
+  return { value: bisect(chance, share, low, high, within.depth), u: scatterMm };
 }
