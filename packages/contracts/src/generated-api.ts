@@ -784,6 +784,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/submissions/{id}/set": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * What is known of the student’s set with the club of a swing: arcs of recent swings, the newest line test, the balls that were counted.
+         * @description For: coach, manager.
+         */
+        get: operations["readStudentSet"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/submissions/{id}/diagnosis": {
         parameters: {
             query?: never;
@@ -1951,6 +1971,55 @@ export interface components {
                 position: string | null;
                 point: string;
             } | null;
+            fatRisk: ({
+                /** @constant */
+                kind: "told";
+                fat: number;
+                fatLow: number;
+                fatHigh: number;
+                thin: number;
+                missesGround: number;
+                goal: number;
+                forward: {
+                    byMm: number;
+                    lowMm: number;
+                    highMm: number;
+                    thin: number;
+                    missesGround: number;
+                };
+                higher: {
+                    byMm: number;
+                    lowMm: number;
+                    highMm: number;
+                    thin: number;
+                    missesGround: number;
+                };
+                lowPointMm: {
+                    value: number;
+                    u: number;
+                };
+                scatterMm: number;
+                depthMm: {
+                    value: number;
+                    u: number;
+                };
+                /** @enum {string} */
+                depthFrom: "line-test" | "balls";
+                radiusMm: {
+                    value: number;
+                    u: number;
+                };
+                swings: number;
+                setUps: number;
+                used: string[];
+                missing: string[];
+            } | {
+                /** @constant */
+                kind: "refused";
+                /** @enum {string} */
+                why: "driver" | "sand" | "no-swing" | "no-depth" | "do-not-fit";
+                words: string;
+            }) | null;
             methodVersion: string;
         };
         Home: {
@@ -2549,10 +2618,82 @@ export interface components {
                     position: string | null;
                     point: string;
                 } | null;
+                fatRisk: ({
+                    /** @constant */
+                    kind: "told";
+                    fat: number;
+                    fatLow: number;
+                    fatHigh: number;
+                    thin: number;
+                    missesGround: number;
+                    goal: number;
+                    forward: {
+                        byMm: number;
+                        lowMm: number;
+                        highMm: number;
+                        thin: number;
+                        missesGround: number;
+                    };
+                    higher: {
+                        byMm: number;
+                        lowMm: number;
+                        highMm: number;
+                        thin: number;
+                        missesGround: number;
+                    };
+                    lowPointMm: {
+                        value: number;
+                        u: number;
+                    };
+                    scatterMm: number;
+                    depthMm: {
+                        value: number;
+                        u: number;
+                    };
+                    /** @enum {string} */
+                    depthFrom: "line-test" | "balls";
+                    radiusMm: {
+                        value: number;
+                        u: number;
+                    };
+                    swings: number;
+                    setUps: number;
+                    used: string[];
+                    missing: string[];
+                } | {
+                    /** @constant */
+                    kind: "refused";
+                    /** @enum {string} */
+                    why: "driver" | "sand" | "no-swing" | "no-depth" | "do-not-fit";
+                    words: string;
+                }) | null;
                 methodVersion: string;
                 /** Format: uuid */
                 clipId: string;
             }[];
+            set: {
+                lie: string;
+                setUp: string;
+                swings: {
+                    clipId: string;
+                    setUp: string;
+                    /** @enum {string} */
+                    swingLength: "rehearsal" | "hip-high" | "three-quarter" | "full";
+                    arc: {
+                        lowPointMm: number;
+                        uOwnMm: number;
+                        uTiltMm: number;
+                        radiusMm: number;
+                        uRadiusMm: number;
+                        perRadius: number;
+                    };
+                }[];
+                lineTestMm: number[] | null;
+                balls: {
+                    fat: number;
+                    of: number;
+                } | null;
+            } | null;
             diagnosis: components["schemas"]["ChosenDiagnosis"] | null;
             reply: components["schemas"]["ReplyDraft"] | null;
             openProgramme: {
@@ -5828,6 +5969,29 @@ export interface operations {
                         x: number;
                         y: number;
                     }[];
+                    set?: {
+                        lie: string;
+                        setUp: string;
+                        swings: {
+                            clipId: string;
+                            setUp: string;
+                            /** @enum {string} */
+                            swingLength: "rehearsal" | "hip-high" | "three-quarter" | "full";
+                            arc: {
+                                lowPointMm: number;
+                                uOwnMm: number;
+                                uTiltMm: number;
+                                radiusMm: number;
+                                uRadiusMm: number;
+                                perRadius: number;
+                            };
+                        }[];
+                        lineTestMm: number[] | null;
+                        balls: {
+                            fat: number;
+                            of: number;
+                        } | null;
+                    };
                 };
             };
         };
@@ -5861,6 +6025,95 @@ export interface operations {
             };
             /** @description Not for this role. */
             403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readStudentSet: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        lie: string;
+                        setUp: string;
+                        swings: {
+                            clipId: string;
+                            setUp: string;
+                            /** @enum {string} */
+                            swingLength: "rehearsal" | "hip-high" | "three-quarter" | "full";
+                            arc: {
+                                lowPointMm: number;
+                                uOwnMm: number;
+                                uTiltMm: number;
+                                radiusMm: number;
+                                uRadiusMm: number;
+                                perRadius: number;
+                            };
+                        }[];
+                        lineTestMm: number[] | null;
+                        balls: {
+                            fat: number;
+                            of: number;
+                        } | null;
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -5914,6 +6167,55 @@ export interface operations {
                                 position: string | null;
                                 point: string;
                             } | null;
+                            fatRisk: ({
+                                /** @constant */
+                                kind: "told";
+                                fat: number;
+                                fatLow: number;
+                                fatHigh: number;
+                                thin: number;
+                                missesGround: number;
+                                goal: number;
+                                forward: {
+                                    byMm: number;
+                                    lowMm: number;
+                                    highMm: number;
+                                    thin: number;
+                                    missesGround: number;
+                                };
+                                higher: {
+                                    byMm: number;
+                                    lowMm: number;
+                                    highMm: number;
+                                    thin: number;
+                                    missesGround: number;
+                                };
+                                lowPointMm: {
+                                    value: number;
+                                    u: number;
+                                };
+                                scatterMm: number;
+                                depthMm: {
+                                    value: number;
+                                    u: number;
+                                };
+                                /** @enum {string} */
+                                depthFrom: "line-test" | "balls";
+                                radiusMm: {
+                                    value: number;
+                                    u: number;
+                                };
+                                swings: number;
+                                setUps: number;
+                                used: string[];
+                                missing: string[];
+                            } | {
+                                /** @constant */
+                                kind: "refused";
+                                /** @enum {string} */
+                                why: "driver" | "sand" | "no-swing" | "no-depth" | "do-not-fit";
+                                words: string;
+                            }) | null;
                             methodVersion: string;
                             /** Format: uuid */
                             clipId: string;

@@ -54,6 +54,7 @@ import { correctReply } from './review/correct-reply.ts';
 import { openReview } from './review/open-review.ts';
 import { readDiagnosis } from './review/read-diagnosis.ts';
 import { readMarks } from './review/read-marks.ts';
+import { readStudentSet } from './review/read-student-set.ts';
 import { saveMarks } from './review/save-marks.ts';
 import { saveReply } from './review/save-reply.ts';
 import { sendReply } from './review/send-reply.ts';
@@ -105,6 +106,7 @@ const asked: Record<string, Asks> = {
   askToFilmAgain: (ctx, ids) => askToFilmAgain({ ctx, input: { id: ids.submission, reason: 'too-dark' } }),
   openReview: (ctx, ids) => openReview({ ctx, input: { id: ids.submission } }),
   readMarks: (ctx, ids) => readMarks({ ctx, input: { id: ids.submission, clipId: ids.clip } }),
+  readStudentSet: (ctx, ids) => readStudentSet({ ctx, input: { id: ids.submission } }),
   saveMarks: (ctx, ids) =>
     saveMarks({
       ctx,

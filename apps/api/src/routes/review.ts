@@ -5,6 +5,7 @@ import { measureMarks } from '@ballfirst/services/review/measure-marks';
 import { openReview } from '@ballfirst/services/review/open-review';
 import { readDiagnosis } from '@ballfirst/services/review/read-diagnosis';
 import { readMarks } from '@ballfirst/services/review/read-marks';
+import { readStudentSet } from '@ballfirst/services/review/read-student-set';
 import { saveMarks } from '@ballfirst/services/review/save-marks';
 import { saveReply } from '@ballfirst/services/review/save-reply';
 import { sendReply } from '@ballfirst/services/review/send-reply';
@@ -16,6 +17,7 @@ export const reviewRoutes = (at: Mounting): void => {
   mount(at, 'readMarks', readMarks, (it) => it.version);
   mount(at, 'saveMarks', saveMarks, (it) => it.marking.version);
   mount(at, 'measureMarks', measureMarks);
+  mount(at, 'readStudentSet', readStudentSet);
   mount(at, 'chooseDiagnosis', chooseDiagnosis);
   mount(at, 'readDiagnosis', readDiagnosis);
   mount(at, 'offerProgramme', offerProgramme);

@@ -4,6 +4,7 @@ import * as asking from './asking.ts';
 import * as coaches from './coaches.ts';
 import * as compare from './compare.ts';
 import * as consent from './consent.ts';
+import * as fatRisk from './fat-risk.ts';
 import * as gripPhoto from './grip-photo.ts';
 import * as identity from './identity.ts';
 import * as inbox from './inbox.ts';
@@ -47,6 +48,7 @@ const {
   undoReply,
   correctReply,
 } = review;
+const { readStudentSet } = fatRisk;
 const { readHome, readReply, markReplyRead, sayReplyRead, readProgramme, logPractice } = practice;
 const { listStudents, readStudent, changeStanding, extendTrial, readTrials, listMail, listDrills } = students;
 const { askBack, answerBack, readOwnTrial, askToJoin } = asking;
@@ -108,6 +110,7 @@ export const operations = {
   readMarks,
   saveMarks,
   measureMarks,
+  readStudentSet,
   chooseDiagnosis,
   readDiagnosis,
   saveReply,

@@ -15,6 +15,7 @@ import {
   Verdict,
   View,
 } from '../words.ts';
+import { FatRisk, StudentSet } from './fat-risk.ts';
 import { idParam, Mark, Observation, Submission, TrailPoint } from './submissions.ts';
 import { ReplyFilm } from './teaching.ts';
 
@@ -63,6 +64,8 @@ export const Evidence = z.object({
   next: z
     .object({ kind: z.enum(['mark', 'observation']), position: z.string().nullable(), point: z.string() })
     .nullable(),
+  /** How often the set meets the ground behind the ball; null where the clubhead is not marked over frames. */
+  fatRisk: FatRisk.nullable(),
   methodVersion: z.string(),
 });
 export const ChosenDiagnosis = z.object({
@@ -121,6 +124,8 @@ export const Review = z.object({
   submission: Submission,
   marking: z.array(Marking),
   evidence: z.array(Evidence.extend({ clipId: Id })),
+  /** What is known of the student's set with this club; null where no clip has the clubhead over frames yet. */
+  set: StudentSet.nullable(),
   diagnosis: ChosenDiagnosis.nullable(),
   reply: ReplyDraft.nullable(),
   openProgramme: z
@@ -175,6 +180,8 @@ export const Measuring = z.object({
   observations: Observations,
   /** The clubhead over frames near the ball; left out: none. */
   trail: Trail.exactOptional(),
+  /** What is known of the student's set beside these marks; left out: they stand alone. */
+  set: StudentSet.exactOptional(),
 });
 
 export const openReview = operation({

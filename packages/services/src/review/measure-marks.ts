@@ -11,7 +11,7 @@ import { checkFrameTimes } from './check-picture.ts';
  */
 export const measureMarks = async ({ ctx, input }: Call<'measureMarks'>): Promise<Reply<'measureMarks'>> => {
   requireStaff(ctx);
-  const { fault, setting, picture, marks, trail = [] } = input;
+  const { fault, setting, picture, marks, trail = [], set = null } = input;
   checkFrameTimes(picture);
   checkMarks(marks, picture);
   checkTrail(trail, picture);
@@ -24,5 +24,6 @@ export const measureMarks = async ({ ctx, input }: Call<'measureMarks'>): Promis
     trail: lastOfEach(trail, ({ frame }) => String(frame)),
     picture,
     setting,
+    set,
   });
 };

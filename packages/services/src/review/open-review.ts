@@ -4,12 +4,14 @@ import { SubmissionStatus, Verdict } from '@ballfirst/contracts/words';
 import { type OpenSubmission, readOpenSubmission } from '@ballfirst/db/reads/open-submission';
 import { evidenceOf } from '@ballfirst/diagnosis/evidence-of';
 import { requireStaff } from '../authorise.ts';
+import { inTransaction } from '../in-transaction.ts';
 import type { Call, Reply } from '../operation-types.ts';
 import { diagnosisOf } from './diagnosis-of.ts';
 import { faultOf } from './fault-of.ts';
 import { openedSubmission } from './opened-submission.ts';
 import { settingOf } from './picture-of.ts';
 import { replyDraftOf } from './reply-draft-of.ts';
+import { studentSetOf } from './student-set-of.ts';
 import { timedPicture, trailOf } from './trail-of.ts';
 
 const markingOf = (clip: OpenSubmission['clips'][number]) => ({
@@ -27,7 +29,7 @@ const lastEntry = (entries: NonNullable<OpenSubmission['programme']>['entries'])
   return { localDate, drillId, rung, balls, clean, verdict: Verdict.parse(verdict) };
 };
 
-/** Everything the review screen needs, in one statement. @throws ProblemError not-found */
+/** Everything the review screen needs, in one statement where no clubhead is marked over frames. @throws ProblemError not-found */
 export const openReview = async ({ ctx, input }: Call<'openReview'>): Promise<Reply<'openReview'>> => {
   requireStaff(ctx);
   const { db, clock } = ctx.resources;
@@ -36,6 +38,11 @@ export const openReview = async ({ ctx, input }: Call<'openReview'>): Promise<Re
   const { submission, student, clips, diagnosis, reply, programme } = opened;
   const fault = faultOf(diagnosis?.fault ?? null, { ...submission, hand: student.hand });
   const swing = { hand: student.hand, club: submission.club };
+  // Few swings have the clubhead over frames: only those ask for more than the one statement.
+  const traced = clips.some((clip) => trailOf(clip).length > 0);
+  const set = traced
+    ? await inTransaction(ctx, (tx) => studentSetOf(tx, ctx, { ...submission, hand: student.hand }))
+    : null;
   return {
     submission: openedSubmission(opened, clock.now()),
     marking: clips.map(markingOf),
@@ -46,9 +53,10 @@ export const openReview = async ({ ctx, input }: Call<'openReview'>): Promise<Re
           const marking = markingOf(clip);
           const picture = await timedPicture(ctx, clip, marking.trail);
           const setting = settingOf(clip, swing);
-          return { clipId: clip.id, ...evidenceOf(fault, { ...marking, picture, setting }) };
+          return { clipId: clip.id, ...evidenceOf(fault, { ...marking, picture, setting, set }) };
         }),
     ),
+    set,
     diagnosis: diagnosis === null ? null : diagnosisOf({ ...diagnosis, by: diagnosis.byName }),
     reply: reply === null ? null : replyDraftOf(reply),
     openProgramme:

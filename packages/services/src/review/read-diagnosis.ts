@@ -7,6 +7,7 @@ import { diagnosisOf } from './diagnosis-of.ts';
 import { faultOf } from './fault-of.ts';
 import { latestDiagnosis } from './latest-fault.ts';
 import { markedClips } from './marked-clips.ts';
+import { studentSetOf } from './student-set-of.ts';
 
 /** The diagnosis chosen last and the evidence as it computes now. @throws ProblemError not-found */
 export const readDiagnosis = async ({
@@ -26,9 +27,11 @@ export const readDiagnosis = async ({
           });
     const fault = faultOf(chosen?.fault ?? null, { ...row, hand: row.student.hand });
     const clips = await markedClips(tx, ctx, row);
+    const traced = clips.some(({ trail = [] }) => trail.length > 0);
+    const set = traced ? await studentSetOf(tx, ctx, { ...row, hand: row.student.hand }) : null;
     return {
       chosen: chosen === null || by === null ? null : diagnosisOf({ ...chosen, by: by.name }),
-      evidence: clips.map((clip) => ({ clipId: clip.clipId, ...evidenceOf(fault, clip) })),
+      evidence: clips.map((clip) => ({ clipId: clip.clipId, ...evidenceOf(fault, { ...clip, set }) })),
     };
   });
 };

@@ -10,6 +10,7 @@ import { clipOfSubmission } from './clip-of-submission.ts';
 import { latestFault } from './latest-fault.ts';
 import { settingOf } from './picture-of.ts';
 import { storeMeasurements } from './store-measurements.ts';
+import { studentSetOf } from './student-set-of.ts';
 import { timedPicture, trailOf } from './trail-of.ts';
 
 /**
@@ -43,7 +44,8 @@ export const saveMarks = async ({ ctx, input }: Call<'saveMarks'>): Promise<Repl
       data: { marksVersion: version, trail },
     });
     const setting = settingOf(clip, { hand: row.student.hand, club: row.club });
-    const marked = { marks, observations, trail, picture, setting };
+    const set = trail.length === 0 ? null : await studentSetOf(tx, ctx, { ...row, hand: row.student.hand });
+    const marked = { marks, observations, trail, picture, setting, set, clipId: clip.id };
     await storeMeasurements(tx, ctx, { submissionId: row.id, clipId: clip.id }, readingsOf(marked).readings);
     await audit(tx, ctx, {
       action: 'save-marks',
