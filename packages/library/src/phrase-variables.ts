@@ -1,5 +1,16 @@
 /** Every variable of a phrase that is not of one measurement. */
-export const plainVariables = ['player', 'club', 'fault', 'count', 'balls', 'cause', 'drill'] as const;
+export const plainVariables = [
+  'player',
+  'club',
+  'fault',
+  'count',
+  'balls',
+  'cause',
+  'drill',
+  // How many swings in ten meet the ground first, and how much farther forward the low point belongs.
+  'often',
+  'forward',
+] as const;
 
 /**
  * What can be told of a measurement, before a colon and its key: its size, its size with doubt, which way it lies, and the

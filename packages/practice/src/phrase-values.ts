@@ -14,6 +14,21 @@ export type PhraseFacts = {
   readonly cause: string | null;
   readonly drill: string | null;
   readonly readings: readonly Told[];
+  /** How often the set meets the ground first, 0..1, and how far forward the low point belongs; null: not told. */
+  readonly ground: { readonly fat: number; readonly forwardMm: number } | null;
+};
+
+/** Less than this is nothing a student could aim at, mm. Common practice, no source. */
+const leastForwardMm = 10;
+
+/** What is told of where the ground is met; nothing where the low point is well placed, or nobody knows. */
+const groundOf = (ground: PhraseFacts['ground'], units: StudentUnits): PhraseValues => {
+  if (ground === null || ground.forwardMm < leastForwardMm) return {};
+  const often = Math.min(9, Math.max(1, Math.round(10 * ground.fat)));
+  return {
+    often: `${often} in 10`,
+    forward: amountOf({ key: 'forward', unit: 'mm', value: ground.forwardMm }, units),
+  };
 };
 
 /** What is told of one reading; where it comes to nothing when rounded, only its band. */
@@ -34,7 +49,7 @@ const valuesOf = (told: Told, units: StudentUnits): PhraseValues => {
 
 /** What a phrase is filled with for one swing; what is not known, or comes to nothing when rounded, is left out. */
 export const phraseValues = (facts: PhraseFacts): PhraseValues => {
-  const { player, units, club, fault, count, balls, cause, drill, readings } = facts;
+  const { player, units, club, fault, count, balls, cause, drill, readings, ground } = facts;
   const first = player.trim().split(/\s+/)[0] ?? player;
   return {
     player: first,
@@ -43,6 +58,7 @@ export const phraseValues = (facts: PhraseFacts): PhraseValues => {
     ...(count !== null && count > 0 ? { count: String(count), balls: String(balls) } : {}),
     ...(cause === null ? {} : { cause }),
     ...(drill === null ? {} : { drill }),
+    ...groundOf(ground, units),
     ...Object.fromEntries(readings.flatMap((told) => Object.entries(valuesOf(told, units)))),
   };
 };

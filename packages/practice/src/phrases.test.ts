@@ -22,6 +22,7 @@ const facts: PhraseFacts = {
   cause: 'Hands behind the ball',
   drill: 'Line brush',
   readings: [{ key: 'handle-ahead-of-lead-thigh', unit: 'mm', value: -41, u: 9 }],
+  ground: { fat: 0.69, forwardMm: 63 },
 };
 const here = { fault: 'fat', view: 'face-on', observations: [] } as const;
 const handle =
@@ -49,6 +50,21 @@ describe('a phrase', () => {
     });
     expect(fillPhrase(handle, nothing)).not.toContain('0 cm');
     expect(fillPhrase('{count} of {balls}', phraseValues({ ...facts, count: null }))).toBeNull();
+  });
+
+  it('tells how often the ground comes first and how far forward, only where there is something to move', () => {
+    const text = 'About {often}; {forward} nearer the target.';
+    expect(fillPhrase(text, phraseValues(facts))).toBe('About 7 in 10; 6 cm nearer the target.');
+    // 63 mm / 25.4 = 2.48 in.
+    expect(fillPhrase(text, phraseValues({ ...facts, units: 'imperial' }))).toContain('2.5 in nearer');
+    const sure = phraseValues({ ...facts, ground: { fat: 0.999, forwardMm: 63 } });
+    expect(sure.often).toBe('9 in 10');
+    for (const ground of [null, { fat: 0.06, forwardMm: 0 }]) {
+      expect(fillPhrase(text, phraseValues({ ...facts, ground }))).toBeNull();
+    }
+    const said = phrases.find(({ id }) => id === 'low-point-forward')?.text ?? '';
+    expect(templateOf(fillPhrase(said, phraseValues(facts)) ?? '', phraseValues(facts), 'right')).toBe(said);
+    expect(said).toContain('not as a promise');
   });
 
   it('is offered where what it says is so, the cause at hand first', () => {

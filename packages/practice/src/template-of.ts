@@ -12,7 +12,7 @@ const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\
 const worthFinding = (name: string, value: string): boolean =>
   name === 'player'
     ? value.length > 1
-    : /^(measured|doubted|band):/.test(name) || name === 'drill' || name === 'club';
+    : /^(measured|doubted|band):/.test(name) || ['drill', 'club', 'often', 'forward'].includes(name);
 
 /** A figure with the side it lies on belongs together: the next player's may lie on the other side. */
 const withWay = (values: PhraseValues): (readonly [found: string, put: string])[] =>

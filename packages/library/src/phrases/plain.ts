@@ -54,4 +54,13 @@ export const plainPhrases: readonly Phrase[] = [
     ),
     faults: ['fat'],
   },
+  {
+    ...say(
+      'low-point-forward',
+      'fat',
+      'The way you swing this club now, about {often} swings meet the ground well before the ball. The lowest point of your swing belongs about {forward} nearer the target: that is what you practise for. It is reckoned from a few swings, so take it as a direction and not as a promise.',
+    ),
+    faults: ['fat'],
+    views: ['face-on'],
+  },
 ];

@@ -8,6 +8,7 @@ import { phraseValues } from '@ballfirst/practice/phrase-values';
 import type { Context } from '../context.ts';
 import type { SentReply } from '../practice/find-sent-reply.ts';
 import { faultOf } from '../review/fault-of.ts';
+import { groundOf } from '../review/ground-of.ts';
 
 const drillNameOf = (plan: unknown): string | null => {
   const id = typeof plan === 'object' && plan !== null && 'drillId' in plan ? plan.drillId : null;
@@ -39,5 +40,6 @@ export const valuesOfReply = async (
     cause: causes.find(({ id }) => id === reply.cause)?.name ?? null,
     drill: drillNameOf(reply.plan),
     readings: measured.map((row) => ({ ...row, band: { low: row.bandLow, high: row.bandHigh } })),
+    ground: await groundOf(tx, ctx, reply.submissionId),
   });
 };
