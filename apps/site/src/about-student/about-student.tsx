@@ -19,10 +19,12 @@ type Props = {
   first: About | null;
   /** Beside a swing, which tells the goal and, where one runs, the drill: only the rest is told. Null: a page of its own. */
   beside: { practised: boolean } | null;
+  /** A line test was noted here. */
+  onLineTest?: () => Promise<void>;
 };
 
 /** What a coach wants to know of the student: wishes, body, private note, last drill, and what happened so far. */
-export function AboutStudent({ studentId, first, beside }: Props) {
+export function AboutStudent({ studentId, first, beside, onLineTest }: Props) {
   const { about, setAbout, renew, trouble } = useAbout(studentId, first);
   const [open, setOpen] = useState(beside === null);
   if (about === null) {
@@ -61,7 +63,12 @@ export function AboutStudent({ studentId, first, beside }: Props) {
             <Timeline about={about} />
             <div className="stack">
               <LessonForm studentId={student.id} onNoted={setAbout} />
-              <NoteLineTest student={student} onKept={renew} />
+              <NoteLineTest
+                student={student}
+                onKept={async () => {
+                  await Promise.all([renew(), onLineTest?.()]);
+                }}
+              />
             </div>
           </div>
         )}

@@ -19,6 +19,7 @@ import { useTrail } from '../_stage/use-trail.ts';
 import { AlsoMark } from './also-mark.tsx';
 import styles from './desk.module.css';
 import type { DeskView } from './desk-view.ts';
+import { GroundFirst } from './ground-first.tsx';
 import { MarkHint } from './mark-hint.tsx';
 import { MarkList } from './mark-list.tsx';
 import { ObservationRow } from './observation-row.tsx';
@@ -32,6 +33,7 @@ import { TrailPanel } from './trail-panel.tsx';
 import { useAsking } from './use-asking.ts';
 import type { FilmAgainReason } from './use-claim.ts';
 import { useSecondRound } from './use-second-round.ts';
+import type { StudentSetHere } from './use-student-set.ts';
 import type { WithReply } from './with-reply.ts';
 
 type Clip = Reply<'readClip'>;
@@ -50,6 +52,8 @@ type Props = {
   onFilmAgain: (reason: FilmAgainReason) => void;
   onPutRight: () => void;
   comparable: ComparableHere;
+  studentSet: StudentSetHere;
+  units: 'metric' | 'imperial';
   withReply: WithReply;
   causes: (view: DeskView, onPlace: (place: Place) => void) => React.ReactNode;
 };
@@ -82,13 +86,18 @@ export function Desk(props: Props) {
   useEffect(() => {
     if (firstOn !== null) goTo(firstOn);
   }, [firstOn, goTo]);
+  const { set, need } = props.studentSet;
+  const isTraced = (traced?.length ?? 0) > 0;
+  useEffect(() => {
+    if (isTraced) need();
+  }, [isTraced, need]);
   const evidence = useMemo(
     () =>
       evidenceOf(fault, {
-        ...{ marks, observations, picture: measured, setting },
+        ...{ marks, observations, picture: measured, setting, set, clipId },
         ...(traced === undefined ? {} : { trail: traced }),
       }),
-    [fault, marks, observations, traced, measured, setting],
+    [fault, marks, observations, traced, measured, setting, set, clipId],
   );
   const asked = useMemo(() => observationsOf(fault, view), [fault, view]);
   const now: DeskView = useMemo(
@@ -160,6 +169,7 @@ export function Desk(props: Props) {
         </div>
         <div className={styles.column}>
           {props.causes(now, asking.choose)}
+          <GroundFirst risk={evidence.fatRisk} units={props.units} />
           <Readings evidence={evidence} />
         </div>
       </div>

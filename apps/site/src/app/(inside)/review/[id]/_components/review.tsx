@@ -31,11 +31,12 @@ import { readyClips } from './ready-clips.ts';
 import styles from './review.module.css';
 import { UnreadyClips } from './unready-clips.tsx';
 import { type FilmAgainReason, useClaim } from './use-claim.ts';
+import { useStudentSet } from './use-student-set.ts';
 
 type Props = { first: Reply<'openReview'>; drills: readonly Drill[]; membershipId: string; role: Role };
 
 /** Before the desk is there, nothing is seen. */
-const notYet = { camera: null, observations: [], evidence: { readings: [] } } as const;
+const notYet = { camera: null, observations: [], evidence: { readings: [], fatRisk: null } } as const;
 
 export function Review({ first, drills, membershipId, role }: Props) {
   const held = useClaim(first.submission, membershipId);
@@ -45,6 +46,7 @@ export function Review({ first, drills, membershipId, role }: Props) {
   const helps = useHelps(submission.id, replying.form.cause, canWork, first.reply?.teachingClip ?? null);
   const [talkMs, setTalkMs] = useState<number | null>(null);
   const comparable = useComparable(submission.id);
+  const studentSet = useStudentSet(submission.id, first.set);
   const choosing = useSending();
   const once = useOnceKey();
   const [fault, setFault] = useState<FaultId>(first.evidence[0]?.fault ?? 'fat');
@@ -58,10 +60,10 @@ export function Review({ first, drills, membershipId, role }: Props) {
   const { phrases } = helps;
   const { units } = first.about;
   const { camera, observations } = view ?? notYet;
-  const { readings } = (view ?? notYet).evidence;
+  const { readings, fatRisk } = (view ?? notYet).evidence;
   const facts = useMemo(
-    () => ({ submission, units, fault, phrases, view: camera, readings, observations }),
-    [submission, units, fault, phrases, camera, readings, observations],
+    () => ({ submission, units, fault, phrases, view: camera, readings, fatRisk, observations }),
+    [submission, units, fault, phrases, camera, readings, fatRisk, observations],
   );
   const clips = readyClips(submission.clips, first.marking);
   const kept = clips[at]?.clip.id;
@@ -163,6 +165,8 @@ export function Review({ first, drills, membershipId, role }: Props) {
               onFilmAgain={offer}
               onPutRight={() => setPutRight(true)}
               comparable={comparable}
+              studentSet={studentSet}
+              units={units}
               withReply={withReply}
               causes={(now, onPlace) => (
                 <>
@@ -187,6 +191,7 @@ export function Review({ first, drills, membershipId, role }: Props) {
             studentId={submission.student.id}
             first={null}
             beside={{ practised: first.openProgramme !== null }}
+            onLineTest={studentSet.renew}
           />
         </aside>
       </div>

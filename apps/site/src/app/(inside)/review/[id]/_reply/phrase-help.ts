@@ -19,6 +19,7 @@ export type PhraseFactsHere = {
   /** Where the camera stood, what was measured and what was tapped, of the clip at hand. */
   readonly view: CameraView | null;
   readonly readings: readonly Evidence['readings'][number][];
+  readonly fatRisk: Evidence['fatRisk'];
   readonly observations: readonly Observation[];
   readonly phrases: readonly Phrase[];
 };
@@ -29,7 +30,7 @@ type Choice = { readonly cause: string | null; readonly drillName: string | null
 
 /** The values of this swing for the phrases, by the cause and the drill at hand. */
 export const valuesHere = (help: PhraseFactsHere, { cause, drillName }: Choice): PhraseValues => {
-  const { submission, units, fault, readings } = help;
+  const { submission, units, fault, readings, fatRisk } = help;
   const { name, hand } = submission.student;
   const counts: Readonly<Record<string, unknown>> = submission.tally;
   const count = counts[fault];
@@ -44,6 +45,7 @@ export const valuesHere = (help: PhraseFactsHere, { cause, drillName }: Choice):
     cause: causes.find(({ id }) => id === cause)?.name ?? null,
     drill: drillName,
     readings,
+    ground: fatRisk?.kind === 'told' ? { fat: fatRisk.fat, forwardMm: fatRisk.forward.byMm } : null,
   });
 };
 

@@ -52,7 +52,7 @@ const reading = {
   ...{ probabilityBelow: 0.95, probabilityAbove: 0 },
 };
 const help = {
-  ...{ submission, units: 'metric' as const, fault: 'fat' as const, readings: [reading] },
+  ...{ submission, units: 'metric' as const, fault: 'fat' as const, readings: [reading], fatRisk: null },
   ...{ view: 'face-on' as const, observations: [], phrases: phrases.map(savedPhrase) },
 };
 const marking = { clipId: 'c', marks: [mark('address', 3), mark('top', 40)] };
