@@ -25,7 +25,8 @@ export const refuseArc = (why: ArcRefusedWhy): ArcRefusal => ({ why, words: word
 
 const leastMarks = 3;
 const leastSpanMm = 450;
-const leastRate = 120;
+/** "120" frames a second, as phones count them: 119.88, or a hair less where times are added up. */
+const leastRate = 119;
 /** More clubhead marks than any clip shows near the ball. */
 const mostMarks = 200;
 

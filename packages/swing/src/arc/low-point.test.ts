@@ -36,6 +36,10 @@ it('is refused in words with whatever the arc asks for', () => {
   );
   expect(words({ marks: marks.slice(1) })).toMatch(/ball is not marked/);
   expect(words({ fps: 60 })).toMatch(/120 frames/);
+  expect(words({ fps: 100 })).toMatch(/120 frames/);
+  // A phone at "120" counts 119.88 (120,000 / 1001) or, added up in binary, a hair less than 120. From memory.
+  expect(words({ fps: 119.88 }) ?? '').not.toMatch(/120 frames/);
+  expect(words({ fps: 119.999 }) ?? '').not.toMatch(/120 frames/);
   expect(words({ view: 'down-the-line' })).toMatch(/does not show it/);
   const outside = [{ frame: 118, x: 2000, y: 10 }, ...trail];
   expect(() => words({ trail: outside })).toThrow(RangeError);
