@@ -2,11 +2,11 @@ import { createHash } from 'node:crypto';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { addSound } from '../src/golfer/add-sound.ts';
-import { clipPath, keptClips, soundOfClip, swingOfClip } from '../src/golfer/kept-clips.ts';
+import { clipPath, keptClips, soundOfClip, swingOfClip, trailOfClip } from '../src/golfer/kept-clips.ts';
 import { renderClip, renderPoster } from '../src/golfer/render-clip.ts';
 import { truthOf } from '../src/golfer/truth.ts';
 
-// Renders every kept clip, its truth and `hashes.json`: `npm run -w @ballfirst/demo render [id ...]`. Needs ffmpeg; then `npm run looks`.
+// Renders every kept clip, its truth, its clubhead near the ball and `hashes.json`: `npm run -w @ballfirst/demo render [id ...]`. Needs ffmpeg; then `npm run looks`.
 const here = (name: string) => fileURLToPath(new URL(name, import.meta.url));
 const wanted = process.argv.slice(2);
 for (const clip of keptClips) {
@@ -16,6 +16,8 @@ for (const clip of keptClips) {
   const truth = truthOf(swing, clip.camera, clip.fps, `${clip.id}.mp4`);
   await addSound(clipPath(clip.id), soundOfClip(clip));
   writeFileSync(here(`truth/${clip.id}.json`), `${JSON.stringify(truth, null, 1)}\n`);
+  const trail = trailOfClip(clip);
+  if (trail.length > 0) writeFileSync(here(`trail/${clip.id}.json`), `${JSON.stringify(trail)}\n`);
   await renderPoster(clipPath(clip.id), (truth.positions.address + 0.5) / clip.fps, here(`${clip.id}.jpg`));
   console.log(`${clip.id}.mp4 ${readFileSync(clipPath(clip.id)).length} bytes`);
 }

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { KeptLook } from '../seed/kept-files.ts';
-import { clipPath, clipTruth, keptClips, swingOfClip } from './kept-clips.ts';
+import { clipPath, clipTruth, keptClips, swingOfClip, trailOfClip } from './kept-clips.ts';
 import { truthOf } from './truth.ts';
 
 const hashes: unknown = JSON.parse(readFileSync(new URL('../../clips/hashes.json', import.meta.url), 'utf8'));
@@ -46,4 +46,16 @@ describe('kept clips', () => {
     const truth = truthOf(swingOfClip(clip), clip.camera, clip.fps, `${clip.id}.mp4`);
     expect(clipTruth(clip.id)).toEqual(JSON.parse(JSON.stringify(truth)));
   });
+
+  it.each(keptClips.filter(({ camera }) => camera.view === 'face-on'))(
+    '$id: the clubhead near the ball is kept on both sides of it',
+    (clip) => {
+      const kept = JSON.parse(bytesOf(`trail/${clip.id}.json`).toString('utf8'));
+      expect(kept).toEqual(trailOfClip(clip));
+      const { impact } = clipTruth(clip.id).positions;
+      const frames = kept.map(([frame]: [number]) => frame);
+      expect(Math.min(...frames)).toBeLessThan(impact);
+      expect(Math.max(...frames)).toBeGreaterThan(impact);
+    },
+  );
 });

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { headMarks } from './arc-marks.ts';
 import { type Camera, phoneCamera } from './camera.ts';
 import type { GolferCause } from './golfer-causes.ts';
 import { type Look, lookOf } from './look.ts';
@@ -115,6 +116,18 @@ export const clipPath = (id: string): string => fileURLToPath(new URL(`${id}.mp4
 /** The truth of a kept clip. */
 export const clipTruth = (id: string): Truth =>
   JSON.parse(readFileSync(new URL(`truth/${id}.json`, folder), 'utf8')) as Truth;
+
+/** The clubhead on the frames near the ball, where it was: [frame, x, y]; none but face-on. */
+export type KeptTrail = readonly (readonly [frame: number, x: number, y: number])[];
+
+const hundredth = (value: number) => Math.round(value * 100) / 100;
+
+/** The clubhead of a kept clip near the ball, without the errors of anybody's clicks. */
+export const trailOfClip = (clip: ClipPlan): KeptTrail => {
+  if (clip.camera.view !== 'face-on') return [];
+  const shot = { swing: swingOfClip(clip), camera: clip.camera, truth: clipTruth(clip.id) };
+  return headMarks(shot, 0, 700, 0).map(({ frame, x, y }) => [frame, hundredth(x), hundredth(y)]);
+};
 
 /** The sound of a kept clip: one strike, heard where its camera stands; its place in the list is its seed. */
 export const soundOfClip = (clip: ClipPlan): Int16Array => {

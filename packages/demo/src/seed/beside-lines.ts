@@ -27,6 +27,11 @@ export const besideLines: readonly BesideLine[] = [
     lesson: { daysAgo: 2, words: 'Half an hour on the range: handle a hand forward, brush past the stick.' },
   },
   {
+    student: 'liv',
+    coach: 'tamsin',
+    lineTest: { daysAgo: 1, startsMm: [-50, -15, -35, 10, -40, -20, -30, 5, -25, -45] },
+  },
+  {
     student: 'maren',
     coach: 'tamsin',
     told: { goal: 'Break ninety this winter', body: 'Stiff in the mornings.' },

@@ -3,6 +3,7 @@ import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { Suggestion } from '@ballfirst/contracts/http/submissions';
 import { z } from 'zod';
+import type { KeptTrail } from '../golfer/kept-clips.ts';
 import type { Truth } from '../golfer/truth.ts';
 
 /** What lies in `clips/look/` of a clip: the hashes of both files, and where to look first. */
@@ -13,6 +14,8 @@ export type KeptFiles = {
   readonly mp4: Buffer;
   readonly poster: Buffer;
   readonly truth: Truth;
+  /** The clubhead near the ball, face-on; else none. */
+  readonly trail: KeptTrail;
   /** What the machine says of it, looked up beforehand, with its strip of film. */
   readonly look: { readonly suggestion: Suggestion; readonly strip: Buffer };
 };
@@ -30,10 +33,16 @@ const readLook = async (folder: string, id: string): Promise<KeptFiles['look']> 
   strip: await readFile(path.join(folder, 'look', `${id}.jpg`)),
 });
 
+const readTrail = async (folder: string, id: string): Promise<KeptTrail> => {
+  const file = path.join(folder, 'trail', `${id}.json`);
+  return existsSync(file) ? (JSON.parse(await readFile(file, 'utf8')) as KeptTrail) : [];
+};
+
 export const readKept = async (folder: string, id: string): Promise<KeptFiles> => ({
   mp4: await readFile(path.join(folder, `${id}.mp4`)),
   poster: await readFile(path.join(folder, `${id}.jpg`)),
   truth: JSON.parse(await readFile(path.join(folder, 'truth', `${id}.json`), 'utf8')) as Truth,
+  trail: await readTrail(folder, id),
   look: await readLook(folder, id),
 });
 

@@ -9,7 +9,7 @@ import type { Moment } from '../golfer/moments.ts';
 import type { Member } from './at-time.ts';
 import { drillFor } from './drill-for.ts';
 import type { KeptFiles } from './kept-files.ts';
-import { marksOf } from './marks-of.ts';
+import { markingOf } from './marking-of.ts';
 import type { Past } from './past.ts';
 import { replyWords } from './reply-words.ts';
 import { seedAfterReply } from './seed-after-reply.ts';
@@ -49,8 +49,8 @@ export const seedAnswer = async (past: Past, given: Given): Promise<void> => {
   const ctx = past.of(coach, at);
   const id = swing.submissionId;
   await claimSubmission({ ctx, input: { id } });
-  const marks = marksOf(truth);
-  await saveMarks({ ctx, input: { id, clipId: swing.clipId, version: 0, marks, observations: [] } });
+  const marking = markingOf(kept, `${student.name} ${answer.number}`);
+  await saveMarks({ ctx, input: { id, clipId: swing.clipId, version: 0, ...marking, observations: [] } });
   await chooseDiagnosis({ ctx, input: { id, fault: answer.fault, cause, setUpTicks: [] } });
   const frame = (position: Moment, caption: string) => ({
     clipId: swing.clipId,

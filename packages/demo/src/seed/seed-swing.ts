@@ -2,10 +2,13 @@ import { keepModelSwing } from '@ballfirst/services/compare/keep-model-swing';
 import { acknowledgePain } from '@ballfirst/services/inbox/acknowledge-pain';
 import { askToFilmAgain } from '@ballfirst/services/inbox/ask-to-film-again';
 import { claimSubmission } from '@ballfirst/services/inbox/claim-submission';
+import { releaseSubmission } from '@ballfirst/services/inbox/release-submission';
 import type { Blobs } from '@ballfirst/services/ports';
+import { saveMarks } from '@ballfirst/services/review/save-marks';
 import { sendSubmission } from '@ballfirst/services/submissions/send-submission';
 import type { Member } from './at-time.ts';
 import { firstKept, readGrip, readKept } from './kept-files.ts';
+import { markingOf } from './marking-of.ts';
 import type { Past } from './past.ts';
 import { seedAnswer } from './seed-answer.ts';
 import { seedClip, seedPhoto } from './seed-clip.ts';
@@ -21,7 +24,7 @@ export type Told = {
 /** Tells one swing and what came of it, in the open transaction. @returns the submission's id */
 export const seedSwing = async (past: Past, told: Told, story: SwingStory): Promise<string> => {
   const { student, coachOf, clipsFolder } = told;
-  const { sentAt, filmAgain, answered, painSeen, model } = story;
+  const { sentAt, filmAgain, answered, painSeen, marked, model } = story;
   const kept = await readKept(clipsFolder, firstKept(clipsFolder, story.clips));
   const { refused } = story;
   const filmed = { kept, at: sentAt, ...(refused === undefined ? {} : { refused }) };
@@ -49,6 +52,14 @@ export const seedSwing = async (past: Past, told: Told, story: SwingStory): Prom
   await past.answered();
   if (painSeen) {
     await acknowledgePain({ ctx: past.of(coachOf(painSeen.coach), painSeen.at), input: { id: sent.id } });
+  }
+  if (marked) {
+    const ctx = past.of(coachOf(marked.coach), marked.at);
+    await claimSubmission({ ctx, input: { id: sent.id } });
+    const marking = markingOf(kept, `${student.name} waiting`);
+    const input = { id: sent.id, clipId, version: 0, ...marking, observations: [] };
+    await saveMarks({ ctx, input });
+    await releaseSubmission({ ctx, input: { id: sent.id } });
   }
   if (filmAgain) {
     const coach = coachOf(filmAgain.coach);

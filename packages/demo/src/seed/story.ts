@@ -53,6 +53,7 @@ export type SwingStory = Pick<
   readonly answered?: Answer;
   readonly filmAgain?: { readonly coach: string; readonly at: Date; readonly reason: FilmAgainReason };
   readonly painSeen?: { readonly coach: string; readonly at: Date };
+  readonly marked?: { readonly coach: string; readonly at: Date };
   readonly model?: NonNullable<Lesson['model']>;
 };
 
@@ -78,7 +79,7 @@ const waitingOf = (
   { sent, now }: { readonly sent: SentSteps; readonly now: Date },
 ): SwingStory => {
   const joinedAt = joinedAtOf(academy, line, now);
-  const { when, misses, counted, filmAgain, painSeen, startLine, curve, ...told } = waiting;
+  const { when, misses, counted, filmAgain, painSeen, marked, startLine, curve, ...told } = waiting;
   const sentAt =
     'block' in when
       ? sentInBlock(draw, academy.zone, { block: when.block, sent, joinedAt, now })
@@ -104,6 +105,7 @@ const waitingOf = (
     ...(painSeen
       ? { painSeen: { coach: painSeen.coach, at: soonAfter(sentAt, painSeen.afterHours, now) } }
       : {}),
+    ...(marked ? { marked: { coach: marked.coach, at: soonAfter(sentAt, marked.afterHours, now) } } : {}),
   };
 };
 

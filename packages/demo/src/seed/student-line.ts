@@ -30,6 +30,8 @@ export type Waiting = {
   readonly grip?: 'square' | 'turned-to-target';
   /** Who has read the pain report, and how long after it came. */
   readonly painSeen?: { readonly coach: string; readonly afterHours: number };
+  /** A coach who began to mark it, so long after it came, and gave it back. */
+  readonly marked?: { readonly coach: string; readonly afterHours: number };
   /** The coach who has it just now. */
   readonly claimedBy?: string;
   /** The video was refused by the machine, by the code of its reason. */

@@ -59,6 +59,7 @@ export const quillmereOthers: readonly StudentLine[] = [
       lie: 'fairway',
       misses: { fat: 2, thin: 2 },
       note: 'Two weeks of the line. Better, I think.',
+      marked: { coach: 'tamsin', afterHours: 1 },
     },
   },
   {
@@ -128,6 +129,7 @@ export const quillmereOthers: readonly StudentLine[] = [
       lie: 'fairway',
       misses: { fat: 8, thin: 1 },
       note: 'It gets worse the more I try. Should I stop?',
+      marked: { coach: 'bertil', afterHours: 3 },
       pain: { kind: 'worse', note: 'The lower back is stiffer than usual the morning after.' },
       painSeen: { coach: 'bertil', afterHours: 2 },
     },

@@ -31,6 +31,7 @@ export const quillmereWaiting: readonly StudentLine[] = [
       lie: 'fairway',
       misses: { fat: 7, topped: 1 },
       note: 'My trial ends in two days. Is this fixable?',
+      marked: { coach: 'imre', afterHours: 2 },
       claimedBy: 'imre',
     },
   },
@@ -47,6 +48,7 @@ export const quillmereWaiting: readonly StudentLine[] = [
       lie: 'mat',
       misses: { fat: 5, thin: 2, toe: 1 },
       note: 'Left-handed. Always filmed from the front, as you asked.',
+      marked: { coach: 'tamsin', afterHours: 1 },
     },
   },
   {
