@@ -67,6 +67,31 @@ describe('the pages with the demo in them', () => {
     await context.close();
   }, 180_000);
 
+  it('say beside a marked clubhead how often the ground comes first, and by a line test once one is noted', async () => {
+    const { context, page } = await as('tamsin', desk);
+    type Row = { id: string; kind: string; student: { id: string; name: string } };
+    const { items } = await get<{ items: Row[] }>(context, '/api/inbox?limit=100');
+    const row = items.find(({ kind, student }) => kind === 'swing' && student.name.startsWith('Ruben'));
+    if (row === undefined) throw new Error('The demo has no swing of Ruben waiting.');
+    await looksRight(page, `/review/${row.id}`);
+    const ground = page.getByRole('region', { name: 'The ground behind the ball' });
+    await ground.getByText(/in 10 of these swings meet the ground more than 3 cm behind the ball/).waitFor();
+    await ground.getByText(/^Low point \d+ mm further forward brings it to 1 in 10/).waitFor();
+    await ground.getByText(/5 of 10 balls met the ground first/).waitFor();
+    const figures = ground.getByText('Mean low point ahead of the ball');
+    expect(await figures.isVisible()).toBe(false);
+    await ground.getByText('Figures', { exact: true }).click();
+    await figures.waitFor();
+    const noted = await context.request.post(`${url}/api/students/${row.student.id}/line-tests`, {
+      headers: { origin: url, 'idempotency-key': crypto.randomUUID() },
+      data: { startsMm: [-60, -35, -45, -20, -30] },
+    });
+    expect(noted.status()).toBe(201);
+    await page.reload({ waitUntil: 'networkidle' });
+    await ground.getByText(/comes from the line test of 5 brushes/).waitFor();
+    await context.close();
+  }, 180_000);
+
   it('print as a drill card: cautions stay, what is for the screen alone goes', async () => {
     const { context, page } = await as('finlo', desk);
     const { replies } = await get<{ replies: { id: string }[] }>(context, '/api/home');

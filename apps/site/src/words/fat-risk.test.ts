@@ -19,11 +19,11 @@ const of = (fat: number): FatRiskTold => {
 
 it('says first how often the ground is met behind the ball, in words and in the units of the reader', () => {
   expect(groundFirst(of(7), 'metric')).toBe(
-    'About 7 of 10 of these swings meet the ground more than 3 cm behind the ball.',
+    'About 7 in 10 of these swings meet the ground more than 3 cm behind the ball.',
   );
   // 30 mm / 25.4 = 1.18 in.
   expect(groundFirst(of(7), 'imperial')).toContain('more than 1.2 in behind the ball');
-  expect(groundFirst(of(0), 'metric')).toMatch(/^Fewer than 1 of 10 of these swings meets/);
+  expect(groundFirst(of(0), 'metric')).toMatch(/^Fewer than 1 in 10 of these swings meets/);
   expect(groundFirst(of(10), 'metric')).toMatch(/^Nearly all of these swings meet/);
 });
 
@@ -37,7 +37,7 @@ it('says how far forward, or how much higher and at which price, with its doubt'
   expect(words).not.toMatch(/will|always|\bcure/);
   expect(waysInWords(risk, 'imperial')).toContain(`${(forward.byMm / 25.4).toFixed(1)} in further forward`);
   expect(doubtInWords(risk, 'metric')).toMatch(
-    /^Two chances in three: \d to \d of 10, forward \d+ to \d+ mm\.$/,
+    /^Two chances in three: \d to \d in 10, forward \d+ to \d+ mm\.$/,
   );
   expect(waysInWords(of(0), 'metric')).toBe('That is 1 in 10 or fewer: the low point lies well.');
 });

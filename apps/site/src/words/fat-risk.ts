@@ -22,15 +22,15 @@ const between = (lowMm: number, highMm: number, units: Units): string =>
     : `${Math.round(lowMm)} to ${Math.round(highMm)} mm`;
 
 /** A chance as a share of ten swings. */
-const ofTen = (chance: number): string => {
+const inTen = (chance: number): string => {
   const count = Math.round(10 * chance);
-  if (count === 0) return 'fewer than 1 of 10';
-  return count === 10 ? 'nearly all' : `about ${count} of 10`;
+  if (count === 0) return 'fewer than 1 in 10';
+  return count === 10 ? 'nearly all' : `about ${count} in 10`;
 };
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const tenths = (low: number, high: number): string => {
   const [from, to] = [Math.round(10 * low), Math.round(10 * high)];
-  return from === to ? `${to} of 10` : `${from} to ${to} of 10`;
+  return from === to ? `${to} in 10` : `${from} to ${to} in 10`;
 };
 /** Below this nothing is worth moving, mm. */
 const worthMovingMm = 5;
@@ -39,13 +39,13 @@ const worthMovingMm = 5;
 export const groundFirst = ({ fat }: FatRiskTold, units: Units): string => {
   const one = Math.round(10 * fat) <= 1;
   const behind = units === 'imperial' ? '1.2 in' : '3 cm';
-  return `${capital(ofTen(fat))} of these swings ${one ? 'meets' : 'meet'} the ground more than ${behind} behind the ball.`;
+  return `${capital(inTen(fat))} of these swings ${one ? 'meets' : 'meet'} the ground more than ${behind} behind the ball.`;
 };
 
 /** What would bring it to one in ten, and what that costs. */
 export const waysInWords = ({ forward, higher }: FatRiskTold, units: Units): string => {
   if (forward.byMm < worthMovingMm) return 'That is 1 in 10 or fewer: the low point lies well.';
-  return `Low point ${lengthInWords(forward.byMm, units)} further forward brings it to 1 in 10, ${ofTen(forward.thin)} then thin. An arc ${lengthInWords(higher.byMm, units)} higher does it too, at a price: ${ofTen(higher.thin)} thin, ${ofTen(higher.missesGround)} never on the ground.`;
+  return `Low point ${lengthInWords(forward.byMm, units)} further forward brings it to 1 in 10, ${inTen(forward.thin)} then thin. An arc ${lengthInWords(higher.byMm, units)} higher does it too, at a price: ${inTen(higher.thin)} thin, ${inTen(higher.missesGround)} never on the ground.`;
 };
 
 /** How sure that is: two chances in three. */

@@ -24,11 +24,11 @@ export function GroundFirst({ risk, units }: Props) {
       ) : (
         <>
           <p>
-            <strong>{groundFirst(risk, units)}</strong> {waysInWords(risk, units)}
+            <strong>{groundFirst(risk, units)}</strong>
           </p>
-          <p className="small soft">
-            {doubtInWords(risk, units)} {risk.used.join(' ')}
-          </p>
+          <p>{waysInWords(risk, units)}</p>
+          <p className="small soft">{doubtInWords(risk, units)}</p>
+          <p className="small soft">{risk.used.join(' ')}</p>
           {risk.missing.length > 0 && (
             <details className="small">
               <summary>{fatRiskWords.surer}</summary>
