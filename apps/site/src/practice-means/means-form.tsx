@@ -77,7 +77,7 @@ export function MeansForm({ studentId, first, onSaved }: Props) {
       />
       <fieldset>
         <legend>{meansWords.equipment}</legend>
-        <div className="choices">
+        <div className="choices wide">
           {askedFor.map((id) => (
             <label key={id} className="choice">
               <input
@@ -85,7 +85,7 @@ export function MeansForm({ studentId, first, onSaved }: Props) {
                 checked={(means.equipment ?? []).includes(id)}
                 onChange={(event) => set({ equipment: toggled(means.equipment, id, event.target.checked) })}
               />
-              {equipment[id]}
+              {meansWords.thing(equipment[id])}
             </label>
           ))}
         </div>
@@ -130,7 +130,7 @@ export function MeansForm({ studentId, first, onSaved }: Props) {
         {meansWords.bodyAgreed}
       </label>
       <TroubleNote trouble={sending.trouble} />
-      <button type="button" disabled={sending.busy} onClick={save}>
+      <button type="button" className="main" disabled={sending.busy} onClick={save}>
         {sending.busy ? meansWords.busy : meansWords.save}
       </button>
     </div>

@@ -8,13 +8,15 @@ export function TroubleNote({ trouble }: { trouble: Trouble | null }) {
   const path = usePathname();
   const query = useSearchParams().toString();
   if (trouble === null) return <div role="alert" />;
+  // What is said of one field alone is often the whole sentence: it stands once.
+  const fields = trouble.fields.filter(({ message }) => message !== trouble.words);
   const here = query === '' ? path : `${path}?${query}`;
   return (
     <div role="alert" className="notice look stack tight">
       <p>{trouble.words}</p>
-      {trouble.fields.length > 0 && (
+      {fields.length > 0 && (
         <ul>
-          {trouble.fields.map((field) => (
+          {fields.map((field) => (
             <li key={`${field.path} ${field.message}`}>{field.message}</li>
           ))}
         </ul>

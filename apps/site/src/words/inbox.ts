@@ -75,7 +75,8 @@ export const inboxWords = {
   claimed: (name: string) => `You have taken the row of ${name}.`,
   released: (name: string) => `The row of ${name} is free again.`,
   undo: 'Undo',
-  lateNow: (late: number) => (late === 1 ? 'One promise has passed.' : `${late} promises have passed.`),
+  lateNow: (late: number) =>
+    late === 1 ? 'One swing is past its promised answer.' : `${late} swings are past their promised answer.`,
   beyond: (due: number, can: number) =>
     `${due} more are promised for today; about ${can} can be answered in what is left of the day. Write to the others.`,
   takenByYou: 'You have it',

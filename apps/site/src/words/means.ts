@@ -47,6 +47,7 @@ export const meansWords = {
     'shoulder-pain': 'Shoulder',
     'neck-pain': 'Neck',
   },
+  thing: (name: string) => `${name.charAt(0).toUpperCase()}${name.slice(1)}`,
   goal: 'What you would like to reach',
   body: 'Anything about your body your coach should know',
   bodyAgreed: 'You may keep what I say about my body. Only my coaches read it, and I can take it back.',

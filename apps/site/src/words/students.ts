@@ -24,7 +24,6 @@ export const studentsWords = {
     consent: 'Consent missing',
     unread: 'Reply unread',
   } satisfies Record<Student['flags'][number], string>,
-  noFlags: 'None',
   trialDay: (day: number) => `day ${day}`,
   never: 'None yet',
   practice: (clean: number, balls: number, days: number) =>
@@ -32,6 +31,9 @@ export const studentsWords = {
   thisWeek: (days: number, planned: number) => `${days} of ${planned} days this week`,
   noPractice: 'None logged',
   noVerdict: 'No later swing',
+  /** Where there is nothing to say. */
+  nothing: '–',
+  noFlags: 'None',
   noCause: 'No drill running',
   emptyTitle: 'Nobody here',
   empty: 'No student has joined yet. Send people the address of your sign-up page.',
@@ -64,7 +66,7 @@ export const studentWords = {
   },
   of: (count: number, of: number) => (of === 0 ? '–' : `${count} of ${of}`),
   standings: 'History of standing',
-  joinedAs: (to: string) => `Began as ${to.toLowerCase()}`,
+  joinedAs: (to: string) => `Began: ${to.toLowerCase()}`,
   moved: (from: string, to: string) => `${from} to ${to.toLowerCase()}`,
   by: (name: string) => `by ${name}`,
   change: 'Change the standing',

@@ -15,11 +15,11 @@ export const trialsWords = {
     `A line from 0 to 100 percent: ${share} became paid, with a bracket from ${low} to ${high}`,
   incidenceTitle: 'By day of the trial',
   incidence: (low: string, high: string, trials: number, open: number) =>
-    `of trials become paid by a week after their end (95 %: ${low} to ${high}). From ${trials} trials, ${open} of them still open.`,
+    `of trials become paid by a week after their end (95 %: ${low} to ${high}). From ${trials} trials; ${open} of them may still join.`,
   incidenceLine: (share: string, low: string, high: string) =>
     `A stair that rises by day of the trial to ${share}, in a band from ${low} to ${high}`,
   incidenceHint:
-    'Day of the trial from left to right. Leaving and lapsing count as other ends; a trial that is still open counts for as long as it has run.',
+    'Day of the trial from left to right. Leaving and lapsing count as other ends; a trial that is open, or ended less than a week ago, counts for as long as it has run.',
   matured: 'Counted one week after each trial has ended, so that none is judged early.',
   noneMatured: 'No trial has run its course yet. The share appears here one week after the first one ends.',
   openTitle: 'Open trials',
@@ -47,6 +47,7 @@ export const trialsWords = {
     moving: 'Moving on',
     ending: 'About to end',
   } satisfies Record<Trial['stop'], string>,
+  unusable: 'First video not usable',
   next: 'Next:',
   setPaid: 'Set to paid',
   setPaidFor: (name: string) => `Set to paid: ${name}`,

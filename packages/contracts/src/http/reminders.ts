@@ -6,6 +6,10 @@ const Kind = z.enum(nudges);
 const LocalTime = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'Give a time of the day.');
 /** Times of the student's wall clock between which nothing is sent that can wait; null: none. May run over midnight. */
 const Quiet = z.object({ from: LocalTime, to: LocalTime }).nullable();
+/** As it is told: from one time to another one. */
+const ToldQuiet = Quiet.refine((quiet) => quiet === null || quiet.from !== quiet.to, {
+  message: 'Quiet hours begin and end at two different times.',
+});
 const Choice = z.object({ reminders: z.boolean(), quiet: Quiet });
 const Rules = z.object({ items: z.array(z.object({ kind: Kind, on: z.boolean() })) });
 
@@ -39,7 +43,7 @@ export const chooseReminders = operation({
   status: 200,
   summary:
     'Switch reminders on or off; replies and check-ins still come. Quiet hours left out stay as they are.',
-  body: z.object({ reminders: z.boolean(), quiet: Quiet.exactOptional() }),
+  body: z.object({ reminders: z.boolean(), quiet: ToldQuiet.exactOptional() }),
   reply: Choice,
 });
 export const readReminderRules = operation({

@@ -34,6 +34,15 @@ describe('where a trial stands still', () => {
     expect(at({ endsAt: daysLater(3.1) }).stop).toBe('moving');
   });
 
+  it('presses nobody about a drill of the last three days', () => {
+    const fresh = { practisedSinceReply: false, lastReplyAt: daysLater(-2.9) };
+    expect(at(fresh).stop).toBe('moving');
+    expect(at(fresh).action).toMatch(/less than three days ago/);
+    expect(at(fresh).action).not.toMatch(/practice is logged/);
+    expect(at({ ...fresh, endsAt: daysLater(1) }).stop).toBe('ending');
+    expect(at({ ...fresh, lastReplyAt: daysLater(-3) }).stop).toBe('no-practice');
+  });
+
   it('is the filming while the first video cannot be used', () => {
     const { stop, action } = at({ filmAgain: true, lastReplyAt: null, practisedSinceReply: false });
     expect(stop).toBe('no-first-swing');

@@ -23,6 +23,11 @@ export type TrialFacts = {
 /** A trial is about to end in its last three days: common practice, no source. */
 const lastDaysMs = 3 * 86_400_000;
 
+/** A drill that was given so lately may still be begun: as long as the reminder waits. Common practice, no source. */
+const freshMs = 3 * 86_400_000;
+const isFresh = ({ now }: Pick<TrialFacts, 'now'>, replyAt: Date): boolean =>
+  now.getTime() - replyAt.getTime() < freshMs;
+
 /** Where a trial stands still: the first of the steps to a paying student that has not been made. */
 export const trialStop = (facts: TrialFacts): Stop => {
   if (facts.firstSwingAt === null) return 'no-first-swing';
@@ -31,7 +36,7 @@ export const trialStop = (facts: TrialFacts): Stop => {
   // A first swing that cannot be seen is none yet.
   if (facts.lastReplyAt === null) return 'no-first-swing';
   if (facts.held) return 'held';
-  if (!facts.practisedSinceReply) return 'no-practice';
+  if (!facts.practisedSinceReply && !isFresh(facts, facts.lastReplyAt)) return 'no-practice';
   return facts.endsAt.getTime() - facts.now.getTime() <= lastDaysMs ? 'ending' : 'moving';
 };
 
@@ -44,14 +49,19 @@ const actions: Readonly<Record<Stop, string>> = {
   ending: 'Show then and now, say the price, and ask whether to go on.',
   moving: 'Nothing: practice is logged.',
 };
+const freshAction = 'Nothing yet: the drill was given less than three days ago.';
 const filmAction = 'The video cannot be used. Write and help with filming it again.';
 const consentAction =
   'The guardian has to consent before anything can be sent. Write to the guardian, or help the student to ask again.';
 
 /** What the manager can do about it, in words. Nobody is pressed to practise with a pain. */
-export const nextAction = (stop: Stop, facts: Pick<TrialFacts, 'filmAgain' | 'consentMissing'>): string => {
+export const nextAction = (
+  stop: Stop,
+  facts: Pick<TrialFacts, 'filmAgain' | 'consentMissing' | 'practisedSinceReply'>,
+): string => {
   if (stop === 'held') return actions.held;
   const mayFilm = stop !== 'waits-for-us' && stop !== 'reply-unread';
   if (facts.consentMissing && mayFilm && (facts.filmAgain || stop === 'no-first-swing')) return consentAction;
-  return facts.filmAgain && mayFilm ? filmAction : actions[stop];
+  if (facts.filmAgain && mayFilm) return filmAction;
+  return stop === 'moving' && !facts.practisedSinceReply ? freshAction : actions[stop];
 };

@@ -38,9 +38,8 @@ export function OwnMeans({ studentId }: { studentId: string }) {
   return (
     <section className="stack tight" aria-labelledby="own-means">
       <h2 id="own-means">{meansWords.own}</h2>
-      {about.length === 0 ? (
-        <p className="soft">{meansWords.ownNone}</p>
-      ) : (
+      {!open && about.length === 0 && <p className="soft">{meansWords.ownNone}</p>}
+      {!open && about.length > 0 && (
         <ul className="stack tight">
           {about.map(([name, value]) => (
             <li key={name} className="small">

@@ -20,9 +20,12 @@ export function OwnReminders() {
     );
   }, [run]);
 
+  /** Shown at once; as it was before where it could not be kept. */
   const choose = async (body: Choice): Promise<boolean> => {
+    const before = choice;
+    setChoice(body);
     const done = await run(() => answerOf(api.PUT('/api/me/reminders', { body })));
-    if (done !== null) setChoice(done.answer);
+    setChoice(done === null ? before : done.answer);
     return done !== null;
   };
   if (choice === null) return null;

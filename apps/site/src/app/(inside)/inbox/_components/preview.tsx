@@ -56,7 +56,7 @@ function Swing({ item }: { item: Extract<Item, { kind: 'swing' }> }) {
 export function Preview({ item, mine, handing, setHanding, onClose, onHandOver }: Props) {
   const free = item.claim === null || mine;
   return (
-    <section className={styles.preview} aria-label={inboxWords.preview}>
+    <section className={styles.preview} aria-label={inboxWords.preview} data-mine={mine}>
       <h2>{item.student.name}</h2>
       {item.kind === 'swing' ? (
         <Swing item={item} />

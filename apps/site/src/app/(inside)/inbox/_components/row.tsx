@@ -1,4 +1,5 @@
 'use client';
+import { causes } from '@ballfirst/library/causes';
 import Link from 'next/link';
 import { memo } from 'react';
 import { TenBalls } from '../../../../drawings/ten-balls.tsx';
@@ -8,6 +9,8 @@ import {
   clubNames,
   outcomeNames,
   painNames,
+  rungNames,
+  spelt,
   standingNames,
   swingLengthNames,
   viewNames,
@@ -53,9 +56,13 @@ function What({ item }: { item: Item }) {
       <strong>{inboxWords.kinds[item.kind]}</strong>
       {item.kind === 'question' && <span className={styles.asked}>{item.words}</span>}
       {item.kind === 'pain' && <span>{painNames[item.pain]}</span>}
+      {item.kind === 'stuck' && item.last !== null && <span>{lastInWords(item.last)}</span>}
     </>
   );
 }
+
+const lastInWords = ({ cause, rung }: NonNullable<Item['last']>): string =>
+  `${causes.find(({ id }) => id === cause)?.name ?? spelt(cause)}, ${(rungNames[rung] ?? spelt(rung)).toLowerCase()}`;
 
 /** One row that waits: who, what, why it stands here, how long is left, who has it. Of fifty only what changed is drawn anew. */
 export const Row = memo(function Row({ item, mine, current, left, late, when, acts }: Props) {

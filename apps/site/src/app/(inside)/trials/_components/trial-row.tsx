@@ -46,6 +46,10 @@ function Steps({ trial }: { trial: Trial }) {
   );
 }
 
+/** A swing was sent, and nobody can see it: that is another thing than none. */
+const stopName = ({ stop, firstSwingAt }: Trial): string =>
+  stop === 'no-first-swing' && firstSwingAt !== null ? trialsWords.unusable : trialsWords.stops[stop];
+
 /** One open trial: how far, what happened, where it stands still, what to do. */
 export function TrialRow({ trial, onPaid }: { trial: Trial; onPaid: () => void }) {
   const { student, day, days, stop } = trial;
@@ -72,7 +76,7 @@ export function TrialRow({ trial, onPaid }: { trial: Trial; onPaid: () => void }
       <div className="stack tight">
         <p>
           <strong className={stop === 'moving' ? undefined : styles.stop}>
-            {trial.joinAskedAt === null ? trialsWords.stops[stop] : extendWords.asked}
+            {trial.joinAskedAt === null ? stopName(trial) : extendWords.asked}
           </strong>
         </p>
         <p className="small">

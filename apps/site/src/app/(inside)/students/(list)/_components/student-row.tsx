@@ -52,7 +52,7 @@ export function StudentRow({ student }: { student: Student }) {
           <span className="soft">{studentsWords.noPractice}</span>
         ) : (
           <>
-            {studentsWords.thisWeek(practice.daysThisWeek, practice.daysPlanned)}
+            {student.cause !== null && studentsWords.thisWeek(practice.daysThisWeek, practice.daysPlanned)}
             <span className={`soft small ${styles.detail}`}>
               {studentsWords.practice(practice.clean, practice.balls, practice.days)}
             </span>
@@ -75,13 +75,15 @@ export function StudentRow({ student }: { student: Student }) {
       </Cell>
       <Cell name={columns.verdict} empty={student.verdict === null} short>
         {student.verdict === null ? (
-          <span className="soft">{studentsWords.noVerdict}</span>
+          <span className="soft">
+            {student.cause === null ? studentsWords.nothing : studentsWords.noVerdict}
+          </span>
         ) : (
           verdictNames[student.verdict]
         )}
       </Cell>
       <Cell name={columns.flags} empty={student.flags.length === 0}>
-        {student.flags.length === 0 && <span className="soft">{studentsWords.noFlags}</span>}
+        {student.flags.length === 0 && <span className="soft">{studentsWords.nothing}</span>}
         <span className={styles.flags}>
           {student.flags.map((flag) => (
             <span key={flag} className={flag === 'pain' ? styles.pain : styles.flag}>
