@@ -29,7 +29,7 @@ export function AboutStudent({ studentId, first, beside, onLineTest }: Props) {
   const [open, setOpen] = useState(beside === null);
   if (about === null) {
     return (
-      <section className={styles.about} aria-busy={trouble === null}>
+      <section className={styles.about} data-alone={beside === null} aria-busy={trouble === null}>
         {trouble === null ? (
           <p className="soft small">{aboutWords.loading}</p>
         ) : (

@@ -11,7 +11,7 @@ type Props = { second: NonNullable<Programme['second']>; hand: PlayingHand };
 export function SecondDrill({ second, hand }: Props) {
   const { drill, minutes } = second;
   return (
-    <section className="stack" aria-labelledby="second-name">
+    <section className={`stack ${styles.second}`} aria-labelledby="second-name">
       <div className="stack tight">
         <p className="soft small">{drillWords.second(minutes)}</p>
         <h3 id="second-name">{drill.name}</h3>

@@ -35,5 +35,7 @@ export const invitationWords = {
   go: 'Accept and sign in',
   busy: 'Accepting …',
   reading: 'Reading the invitation …',
+  accepted: 'Accepted already?',
+  signIn: 'Sign in',
   noLink: 'This page opens from the link in an invitation. Ask whoever invited you to send it again.',
 } as const;

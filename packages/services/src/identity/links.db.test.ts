@@ -11,6 +11,7 @@ import { endStaff } from '../staff/end-staff.ts';
 import { inviteStaff } from '../staff/invite-staff.ts';
 import { listStaff } from '../staff/list-staff.ts';
 import { revokeInvitation } from '../staff/revoke-invitation.ts';
+import { listMail } from '../students/list-mail.ts';
 import { acceptInvitation } from './accept-invitation.ts';
 import { askReset } from './ask-reset.ts';
 import { joinAcademy } from './join-academy.ts';
@@ -167,6 +168,13 @@ describe('an invitation', () => {
     ]);
     expect(invitations).toEqual([]);
     await expect(accept(link)).rejects.toMatchObject({ code: 'link-used-up' });
+  });
+
+  it('stands in the manager’s list under the address it went to, without its link', async () => {
+    const { ctx, link, email } = await invited();
+    const { items } = await listMail({ ctx, input: { limit: 5 } });
+    expect(items).toMatchObject([{ to: `Ane Li <${email}>`, kind: 'invitation' }]);
+    expect(items[0]?.text).not.toContain(link);
   });
 
   it('asks whoever has an account for its password', async () => {

@@ -52,6 +52,7 @@ export const sendLetter = async ({
           academyId,
           id: newId(),
           toMembership: to.membershipId,
+          sentTo: `${to.name} <${to.address}>`,
           kind: name.endsWith('.guardian') ? `${kind}.guardian` : kind,
           subject: letter.subject,
           textBody: input.kept ?? letter.text,

@@ -27,7 +27,7 @@ export const listMail = async ({ ctx, input }: Call<'listMail'>): Promise<Reply<
     return {
       items: page.items.map((row) => ({
         id: row.id,
-        to: named.get(row.toMembership) ?? '',
+        to: row.sentTo ?? named.get(row.toMembership) ?? '',
         kind: row.kind,
         subject: row.subject,
         text: row.textBody,

@@ -1,5 +1,6 @@
 'use client';
 import { answerOf, type Reply } from '@ballfirst/contracts/client';
+import Link from 'next/link';
 import { type FormEvent, useEffect, useState } from 'react';
 import { api } from '../../../http/browser-api.ts';
 import { useLinkToken } from '../../../http/link-token.ts';
@@ -25,7 +26,12 @@ export function InvitationForm() {
     return trouble === null ? (
       <p role="status">{invitationWords.reading}</p>
     ) : (
-      <TroubleNote trouble={trouble} />
+      <div className="stack">
+        <TroubleNote trouble={trouble} />
+        <p>
+          {invitationWords.accepted} <Link href="/sign-in">{invitationWords.signIn}</Link>
+        </p>
+      </div>
     );
   }
 

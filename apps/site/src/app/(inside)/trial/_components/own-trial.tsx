@@ -59,14 +59,16 @@ export function OwnTrial({ first, hand }: { first: Trial; hand: PlayingHand }) {
           <p className="hint">{ownTrialWords.sameMoment(momentForStudent(trial.moment, hand))}</p>
         )}
       </section>
-      <section className="stack tight" aria-labelledby="done">
-        <h2 id="done">{ownTrialWords.done}</h2>
-        <ul className={styles.done}>
-          <li>{ownTrialWords.replies(replies)}</li>
-          <li>{ownTrialWords.entries(practiceEntries)}</li>
-          <li>{ownTrialWords.rungs(rungsPassed)}</li>
-        </ul>
-      </section>
+      {replies + practiceEntries > 0 && (
+        <section className="stack tight" aria-labelledby="done">
+          <h2 id="done">{ownTrialWords.done}</h2>
+          <ul className={styles.done}>
+            <li>{ownTrialWords.replies(replies)}</li>
+            <li>{ownTrialWords.entries(practiceEntries)}</li>
+            <li>{ownTrialWords.rungs(rungsPassed)}</li>
+          </ul>
+        </section>
+      )}
       <JoinBlock trial={trial} onAsked={setTrial} />
     </>
   );
