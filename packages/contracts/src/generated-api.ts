@@ -828,6 +828,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/submissions/{id}/order": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Show the order of causes that is held back, without naming a cause first: nothing is learned from it.
+         * @description For: coach, manager.
+         */
+        post: operations["showOrder"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/submissions/{id}/reply": {
         parameters: {
             query?: never;
@@ -1736,6 +1756,50 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/settings/learning": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * What the academy has learned: how often each cause was freely named, and the rate that comes of it.
+         * @description For: coach, manager.
+         */
+        get: operations["readLearning"];
+        /**
+         * Switch learning on or off. Off: no order is held back, nothing is counted, the library’s rates hold.
+         * @description For: manager.
+         */
+        put: operations["setLearning"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/settings/learning/reset": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Begin anew: nothing chosen up to now counts any more.
+         * @description For: manager.
+         */
+        post: operations["resetLearning"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/coaches/turnaround": {
         parameters: {
             query?: never;
@@ -1848,6 +1912,7 @@ export interface components {
             chosenCause: string;
             setUpTicks: ("grip" | "handle" | "hips" | "ball")[];
             overruled: boolean;
+            blind: boolean;
             by: string;
             /** Format: date-time */
             at: string;
@@ -2694,6 +2759,11 @@ export interface components {
                     of: number;
                 } | null;
             } | null;
+            heldBack: boolean;
+            named: string | null;
+            baseRates: {
+                [key: string]: number;
+            };
             diagnosis: components["schemas"]["ChosenDiagnosis"] | null;
             reply: components["schemas"]["ReplyDraft"] | null;
             openProgramme: {
@@ -6300,6 +6370,76 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ChosenDiagnosis"];
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing here for you. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    showOrder: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        /** @constant */
+                        heldBack: false;
+                    };
                 };
             };
             /** @description Not in the right form. */
@@ -10639,6 +10779,222 @@ export interface operations {
             };
             /** @description Nothing here for you. */
             404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readLearning: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        on: boolean;
+                        since: string | null;
+                        resetAt: string | null;
+                        oneIn: number;
+                        blind: number;
+                        overruled: number;
+                        faults: {
+                            /** @enum {string} */
+                            fault: "fat" | "thin" | "topped" | "slice" | "hook" | "push" | "pull" | "shank" | "heel" | "toe" | "sky";
+                            swings: number;
+                            causes: {
+                                causeId: string;
+                                name: string;
+                                chosen: number;
+                                seen: number;
+                                libraryRate: number;
+                                rate: number;
+                            }[];
+                        }[];
+                    };
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    setLearning: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    on: boolean;
+                };
+            };
+        };
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        on: boolean;
+                        since: string | null;
+                        resetAt: string | null;
+                        oneIn: number;
+                        blind: number;
+                        overruled: number;
+                        faults: {
+                            /** @enum {string} */
+                            fault: "fat" | "thin" | "topped" | "slice" | "hook" | "push" | "pull" | "shank" | "heel" | "toe" | "sky";
+                            swings: number;
+                            causes: {
+                                causeId: string;
+                                name: string;
+                                chosen: number;
+                                seen: number;
+                                libraryRate: number;
+                                rate: number;
+                            }[];
+                        }[];
+                    };
+                };
+            };
+            /** @description Not in the right form. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem; `code` says which. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    resetLearning: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        on: boolean;
+                        since: string | null;
+                        resetAt: string | null;
+                        oneIn: number;
+                        blind: number;
+                        overruled: number;
+                        faults: {
+                            /** @enum {string} */
+                            fault: "fat" | "thin" | "topped" | "slice" | "hook" | "push" | "pull" | "shank" | "heel" | "toe" | "sky";
+                            swings: number;
+                            causes: {
+                                causeId: string;
+                                name: string;
+                                chosen: number;
+                                seen: number;
+                                libraryRate: number;
+                                rate: number;
+                            }[];
+                        }[];
+                    };
+                };
+            };
+            /** @description Signed out. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Not for this role. */
+            403: {
                 headers: {
                     [name: string]: unknown;
                 };

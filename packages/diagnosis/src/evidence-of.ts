@@ -57,6 +57,15 @@ export type SwingEvidence = {
 };
 
 /**
+ * The same evidence with its order of causes held back: nothing that tells which comes first, nor what could change it.
+ * Readings and what could not be measured stay.
+ */
+export const withoutOrder = (evidence: SwingEvidence): SwingEvidence => ({
+  ...evidence,
+  ...{ causes: [], first: null, next: null },
+});
+
+/**
  * The readings of a clip against their bands, and why others could not be made.
  *
  * @throws MarkOutsideError (a RangeError) when a mark or its frame lies outside
@@ -103,12 +112,17 @@ const shownCause = (ranked: RankedCause, view: View): ShownCause => {
  * What the marks and observations of one clip show for a fault: readings, ranked causes, what to mark next.
  *
  * @param fault - the miss the swing is read for
+ * @param baseRates - an academy's own by cause id, strictly between 0 and 1; a cause without one has the library's
  * @throws MarkOutsideError (a RangeError) when a mark or its frame lies outside
  * @example evidenceOf('fat', { marks, observations: [], picture, setting }).causes[0]?.factors
  */
-export function evidenceOf(fault: FaultId, marked: Marked): SwingEvidence {
+export function evidenceOf(
+  fault: FaultId,
+  marked: Marked,
+  baseRates: Readonly<Record<string, number>> = {},
+): SwingEvidence {
   const { readings, refusals, arc } = readingsOf(marked);
-  const asked = { fault, readings, observations: marked.observations, causes };
+  const asked = { fault, readings, observations: marked.observations, causes, baseRates };
   const next = nextMark({ ...asked, view: marked.setting.view, marked: marked.marks });
   const ranked = rank(asked);
   return {

@@ -25,6 +25,15 @@ describe('learned base rates', () => {
     expect(of('sway-away', four).rate).toBeCloseTo((6 * 0.45) / 10, 12);
   });
 
+  it('count swings that were chosen alike together, and give a ranking those of which something was learned', () => {
+    const four = [fat, fat, fat, fat];
+    expect(learnBaseRates(causes, [{ ...fat, swings: 4 }])).toEqual(learnBaseRates(causes, four));
+    const rates = ratesById(learnBaseRates(causes, four));
+    expect(Object.keys(rates)).toContain('dip');
+    expect(Object.keys(rates)).not.toContain('in-to-out');
+    expect(ratesById(learnBaseRates(causes, []))).toEqual({});
+  });
+
   it('learn nothing from a diagnosis that followed the ranking', () => {
     expect(of('dip', [{ ...fat, blind: false }])).toMatchObject({ chosen: 0, seen: 0 });
   });

@@ -10,6 +10,8 @@ export type ChosenCause = {
   readonly blind: boolean;
   /** Chosen against the first of the ranking. */
   readonly overruled: boolean;
+  /** So many swings that were chosen just so; left out: one. */
+  readonly swings?: number;
 };
 
 /** How often a cause was chosen of the times it could have been, and the rate that comes out. */
@@ -42,12 +44,16 @@ export function learnBaseRates(
   const free = diagnoses.filter(({ blind, overruled }) => blind || overruled);
   return causes.map((cause) => {
     const seen = free.filter((diagnosis) => couldBeSeen(cause, diagnosis));
-    const chosen = seen.filter(({ causeId }) => causeId === cause.id).length;
-    const rate = (swingsOfPrior * cause.baseRate + chosen) / (swingsOfPrior + seen.length);
-    return { causeId: cause.id, chosen, seen: seen.length, rate };
+    const chosen = swingsOf(seen.filter(({ causeId }) => causeId === cause.id));
+    const times = swingsOf(seen);
+    const rate = (swingsOfPrior * cause.baseRate + chosen) / (swingsOfPrior + times);
+    return { causeId: cause.id, chosen, seen: times, rate };
   });
 }
 
-/** The rates as a ranking takes them. */
+const swingsOf = (diagnoses: readonly ChosenCause[]): number =>
+  diagnoses.reduce((sum, { swings = 1 }) => sum + swings, 0);
+
+/** The rates as a ranking takes them: those that something was learned of; the others are the library's. */
 export const ratesById = (learned: readonly LearnedRate[]): Readonly<Record<string, number>> =>
-  Object.fromEntries(learned.map(({ causeId, rate }) => [causeId, rate]));
+  Object.fromEntries(learned.filter(({ seen }) => seen > 0).map(({ causeId, rate }) => [causeId, rate]));

@@ -58,6 +58,7 @@ import { readStudentSet } from './review/read-student-set.ts';
 import { saveMarks } from './review/save-marks.ts';
 import { saveReply } from './review/save-reply.ts';
 import { sendReply } from './review/send-reply.ts';
+import { showOrder } from './review/show-order.ts';
 import { undoReply } from './review/undo-reply.ts';
 import { endStaff } from './staff/end-staff.ts';
 import { revokeInvitation } from './staff/revoke-invitation.ts';
@@ -122,6 +123,7 @@ const asked: Record<string, Asks> = {
   removePhrase: (ctx, ids) => removePhrase({ ctx, input: { id: ids.phrase } }),
   removeStartingPoint: (ctx, ids) => removeStartingPoint({ ctx, input: { id: ids.start } }),
   readDiagnosis: (ctx, ids) => readDiagnosis({ ctx, input: { id: ids.submission } }),
+  showOrder: (ctx, ids) => showOrder({ ctx, input: { id: ids.submission } }),
   saveReply: (ctx, ids) => saveReply({ ctx, input: { id: ids.submission, ...reply } }),
   sendReply: (ctx, ids) => sendReply({ ctx, input: { id: ids.submission } }),
   handOverSubmission: (ctx, ids) =>

@@ -31,6 +31,8 @@ export type Context = {
   readonly resources: Resources;
   readonly requestId: string;
   readonly tx?: Tx;
+  /** Gives a submission its id where nothing is left to chance (the demo); absent: a new one. */
+  readonly mintId?: () => string;
   /** Set for a request with an Idempotency-Key: the verb's transaction records its answer (see `once.ts`). */
   readonly once?: { readonly owner: string; readonly key: string; readonly requestHash: string };
 };

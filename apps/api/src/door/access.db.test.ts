@@ -143,6 +143,7 @@ const bodies = (): Record<string, unknown> => ({
   closeConcern: { outcome: 'spoke' },
   chooseReminders: { reminders: true },
   setReminderRule: { on: true },
+  setLearning: { on: true },
   inviteStaff: { name: 'Ann', email: 'ann@example.test', role: 'coach' },
   askGuardian: { name: 'Cy Ash', relation: 'parent', email: 'cy@example.test' },
   saveMeans: {

@@ -1,3 +1,6 @@
+import { readLearning } from '@ballfirst/services/learning/read-learning';
+import { resetLearning } from '@ballfirst/services/learning/reset-learning';
+import { setLearning } from '@ballfirst/services/learning/set-learning';
 import { offerProgramme } from '@ballfirst/services/practice/offer-programme';
 import { chooseDiagnosis } from '@ballfirst/services/review/choose-diagnosis';
 import { correctReply } from '@ballfirst/services/review/correct-reply';
@@ -9,6 +12,7 @@ import { readStudentSet } from '@ballfirst/services/review/read-student-set';
 import { saveMarks } from '@ballfirst/services/review/save-marks';
 import { saveReply } from '@ballfirst/services/review/save-reply';
 import { sendReply } from '@ballfirst/services/review/send-reply';
+import { showOrder } from '@ballfirst/services/review/show-order';
 import { undoReply } from '@ballfirst/services/review/undo-reply';
 import { type Mounting, mount } from '../door/mount.ts';
 
@@ -20,6 +24,10 @@ export const reviewRoutes = (at: Mounting): void => {
   mount(at, 'readStudentSet', readStudentSet);
   mount(at, 'chooseDiagnosis', chooseDiagnosis);
   mount(at, 'readDiagnosis', readDiagnosis);
+  mount(at, 'showOrder', showOrder);
+  mount(at, 'readLearning', readLearning);
+  mount(at, 'setLearning', setLearning);
+  mount(at, 'resetLearning', resetLearning);
   mount(at, 'offerProgramme', offerProgramme);
   mount(at, 'saveReply', saveReply, (it) => it.version);
   mount(at, 'sendReply', sendReply, (it) => it.version);

@@ -8,6 +8,7 @@ import * as fatRisk from './fat-risk.ts';
 import * as gripPhoto from './grip-photo.ts';
 import * as identity from './identity.ts';
 import * as inbox from './inbox.ts';
+import * as learning from './learning.ts';
 import * as lineTests from './line-tests.ts';
 import * as live from './live.ts';
 import * as means from './means.ts';
@@ -43,6 +44,7 @@ const {
   measureMarks,
   chooseDiagnosis,
   readDiagnosis,
+  showOrder,
   saveReply,
   sendReply,
   undoReply,
@@ -58,6 +60,7 @@ const { keepStartingPoint, listStartingPoints, removeStartingPoint } = startingP
 const { readCoaches } = coaches;
 const { askReset, resetPassword, readInvitation, acceptInvitation } = accounts;
 const { stopReminders, readReminders, chooseReminders, readReminderRules, setReminderRule } = reminders;
+const { readLearning, setLearning, resetLearning } = learning;
 const { readAbout, saveCoachNote, noteLesson } = about;
 const { listLineTests, noteLineTest } = lineTests;
 const { readFaultsLately, listTeachingClips, keepTeachingClip, removeTeachingClip } = teaching;
@@ -113,6 +116,7 @@ export const operations = {
   readStudentSet,
   chooseDiagnosis,
   readDiagnosis,
+  showOrder,
   saveReply,
   sendReply,
   undoReply,
@@ -164,6 +168,9 @@ export const operations = {
   chooseReminders,
   readReminderRules,
   setReminderRule,
+  readLearning,
+  setLearning,
+  resetLearning,
   readCoaches,
   listStaff,
   inviteStaff,

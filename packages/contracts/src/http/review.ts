@@ -53,6 +53,7 @@ export const Marking = z.object({
   /** The clubhead on one frame after another near the ball: what the lowest point of its arc is read from. */
   trail: z.array(TrailPoint),
 });
+/** While the order of causes is held back `causes` is empty, `first` and `next` are null. */
 export const Evidence = z.object({
   fault: Fault,
   readings: z.array(Reading),
@@ -68,12 +69,16 @@ export const Evidence = z.object({
   fatRisk: FatRisk.nullable(),
   methodVersion: z.string(),
 });
+/** An academy's own base rates by cause id; a cause without one has the library's. */
+export const BaseRates = z.record(z.string(), z.number().gt(0).lt(1));
 export const ChosenDiagnosis = z.object({
   id: Id,
   fault: Fault,
   chosenCause: z.string(),
   setUpTicks: z.array(SetUpTick),
   overruled: z.boolean(),
+  /** Chosen while the order of causes was held back. */
+  blind: z.boolean(),
   by: z.string(),
   at: Instant,
 });
@@ -126,6 +131,12 @@ export const Review = z.object({
   evidence: z.array(Evidence.extend({ clipId: Id })),
   /** What is known of the student's set with this club; null where no clip has the clubhead over frames yet. */
   set: StudentSet.nullable(),
+  /** Whether the order of causes is held back until a coach has named one. */
+  heldBack: z.boolean(),
+  /** The cause that was named while it was held back; null: none was. */
+  named: z.string().nullable(),
+  /** What the evidence is computed with here and in the browser. */
+  baseRates: BaseRates,
   diagnosis: ChosenDiagnosis.nullable(),
   reply: ReplyDraft.nullable(),
   openProgramme: z
@@ -259,6 +270,18 @@ export const readDiagnosis = operation({
   summary: 'The chosen diagnosis and the evidence as computed now.',
   params: idParam,
   reply: z.object({ chosen: ChosenDiagnosis.nullable(), evidence: z.array(Evidence.extend({ clipId: Id })) }),
+});
+export const showOrder = operation({
+  id: 'showOrder',
+  method: 'POST',
+  path: '/api/submissions/{id}/order',
+  tag: 'review',
+  who: ['coach', 'manager'],
+  status: 200,
+  summary:
+    'Show the order of causes that is held back, without naming a cause first: nothing is learned from it.',
+  params: idParam,
+  reply: z.object({ heldBack: z.literal(false) }),
 });
 export const saveReply = operation({
   id: 'saveReply',

@@ -10,8 +10,9 @@ import { requireStaff } from '../authorise.ts';
 import { inTransaction } from '../in-transaction.ts';
 import type { Call, Reply } from '../operation-types.ts';
 import { faultOf } from '../review/fault-of.ts';
-import { latestDiagnosis } from '../review/latest-fault.ts';
+import { latestDiagnosis } from '../review/latest-diagnosis.ts';
 import { markedClips } from '../review/marked-clips.ts';
+import { readingOf } from '../review/reading-of.ts';
 import { findSubmission } from '../submissions/lock-submission.ts';
 import { meansFor } from './means-for.ts';
 import { meansWords } from './means-words.ts';
@@ -54,12 +55,15 @@ export const offerProgramme = async ({ ctx, input }: Call<'offerProgramme'>): Pr
     }
     const fault = faultOf(diagnosis?.fault ?? null, { ...row, hand: row.student.hand });
     const clips = await markedClips(tx, ctx, row);
-    const ranking = rank({
+    const { heldBack, baseRates } = await readingOf(tx, ctx, row, diagnosis !== null);
+    const ranked = rank({
       fault,
       readings: joinClips(clips.map((clip) => readingsOf(clip).readings)),
       observations: clips.flatMap((clip) => clip.observations),
-      causes,
+      ...{ causes, baseRates },
     });
+    // What is left out would tell which other causes are likely.
+    const ranking = heldBack ? [] : ranked;
     const means = meansFor(row.student, row.lie);
     const chosen = chooseProgramme({
       rankedCauses: likelyCauses({ chosenCauseId: cause, fault, ranking, causes }),

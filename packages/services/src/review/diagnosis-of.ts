@@ -8,6 +8,7 @@ export const diagnosisOf = (row: {
   readonly chosenCause: string;
   readonly setUpTicks: readonly string[];
   readonly overruled: boolean;
+  readonly blind: boolean;
   readonly by: string;
   readonly at: Date | string;
 }): z.output<typeof ChosenDiagnosis> => ChosenDiagnosis.parse({ ...row, at: new Date(row.at).toISOString() });

@@ -1,15 +1,18 @@
 import { Mark, Observation } from '@ballfirst/contracts/http/submissions';
 import { ProblemError } from '@ballfirst/contracts/problems';
 import { SubmissionStatus, Verdict } from '@ballfirst/contracts/words';
+import { readLearnedRow } from '@ballfirst/db/reads/learned';
 import { type OpenSubmission, readOpenSubmission } from '@ballfirst/db/reads/open-submission';
-import { evidenceOf } from '@ballfirst/diagnosis/evidence-of';
 import { requireStaff } from '../authorise.ts';
 import { inTransaction } from '../in-transaction.ts';
+import { baseRatesOf } from '../learning/base-rates-of.ts';
+import { isHeldBack } from '../learning/is-held-back.ts';
 import type { Call, Reply } from '../operation-types.ts';
 import { diagnosisOf } from './diagnosis-of.ts';
 import { faultOf } from './fault-of.ts';
 import { openedSubmission } from './opened-submission.ts';
 import { settingOf } from './picture-of.ts';
+import { evidenceFor } from './reading-of.ts';
 import { replyDraftOf } from './reply-draft-of.ts';
 import { studentSetOf } from './student-set-of.ts';
 import { timedPicture, trailOf } from './trail-of.ts';
@@ -29,14 +32,23 @@ const lastEntry = (entries: NonNullable<OpenSubmission['programme']>['entries'])
   return { localDate, drillId, rung, balls, clean, verdict: Verdict.parse(verdict) };
 };
 
-/** Everything the review screen needs, in one statement where no clubhead is marked over frames. @throws ProblemError not-found */
+/** Everything the review screen needs: the swing in one statement, beside it what the academy has learned. @throws ProblemError not-found */
 export const openReview = async ({ ctx, input }: Call<'openReview'>): Promise<Reply<'openReview'>> => {
   requireStaff(ctx);
   const { db, clock } = ctx.resources;
-  const opened = await readOpenSubmission(db, { academyId: ctx.academyId, submissionId: input.id });
+  const at = { academyId: ctx.academyId, submissionId: input.id };
+  const [opened, learned] = await Promise.all([
+    readOpenSubmission(db, at),
+    readLearnedRow(db, { ...at, now: clock.now() }),
+  ]);
   if (opened === null) throw new ProblemError('not-found');
   const { submission, student, clips, diagnosis, reply, programme } = opened;
   const fault = faultOf(diagnosis?.fault ?? null, { ...submission, hand: student.hand });
+  const heldBack = isHeldBack(
+    { ...submission, clips, orderShownAt: learned.orderShownAt },
+    { since: learned.since, chosen: diagnosis !== null },
+  );
+  const reading = { heldBack, baseRates: baseRatesOf(learned) };
   const swing = { hand: student.hand, club: submission.club };
   // Few swings have the clubhead over frames: only those ask for more than the one statement.
   const traced = clips.some((clip) => trailOf(clip).length > 0);
@@ -53,11 +65,18 @@ export const openReview = async ({ ctx, input }: Call<'openReview'>): Promise<Re
           const marking = markingOf(clip);
           const picture = await timedPicture(ctx, clip, marking.trail);
           const setting = settingOf(clip, swing);
-          return { clipId: clip.id, ...evidenceOf(fault, { ...marking, picture, setting, set }) };
+          return { clipId: clip.id, ...evidenceFor(fault, { ...marking, picture, setting, set }, reading) };
         }),
     ),
-    set,
-    diagnosis: diagnosis === null ? null : diagnosisOf({ ...diagnosis, by: diagnosis.byName }),
+    ...{ ...reading, set },
+    named: learned.named?.causeId ?? null,
+    diagnosis:
+      diagnosis === null
+        ? null
+        : diagnosisOf({
+            ...{ ...diagnosis, by: diagnosis.byName },
+            blind: learned.named?.diagnosisId === diagnosis.id,
+          }),
     reply: reply === null ? null : replyDraftOf(reply),
     openProgramme:
       programme === null

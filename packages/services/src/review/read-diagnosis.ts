@@ -1,12 +1,12 @@
-import { evidenceOf } from '@ballfirst/diagnosis/evidence-of';
 import { requireStaff } from '../authorise.ts';
 import { inTransaction } from '../in-transaction.ts';
 import type { Call, Reply } from '../operation-types.ts';
 import { findSubmission } from '../submissions/lock-submission.ts';
 import { diagnosisOf } from './diagnosis-of.ts';
 import { faultOf } from './fault-of.ts';
-import { latestDiagnosis } from './latest-fault.ts';
+import { latestDiagnosis } from './latest-diagnosis.ts';
 import { markedClips } from './marked-clips.ts';
+import { evidenceFor, readingOf } from './reading-of.ts';
 import { studentSetOf } from './student-set-of.ts';
 
 /** The diagnosis chosen last and the evidence as it computes now. @throws ProblemError not-found */
@@ -29,9 +29,13 @@ export const readDiagnosis = async ({
     const clips = await markedClips(tx, ctx, row);
     const traced = clips.some(({ trail = [] }) => trail.length > 0);
     const set = traced ? await studentSetOf(tx, ctx, { ...row, hand: row.student.hand }) : null;
+    const reading = await readingOf(tx, ctx, row, chosen !== null);
     return {
       chosen: chosen === null || by === null ? null : diagnosisOf({ ...chosen, by: by.name }),
-      evidence: clips.map((clip) => ({ clipId: clip.clipId, ...evidenceOf(fault, { ...clip, set }) })),
+      evidence: clips.map((clip) => ({
+        clipId: clip.clipId,
+        ...evidenceFor(fault, { ...clip, set }, reading),
+      })),
     };
   });
 };

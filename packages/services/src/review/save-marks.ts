@@ -1,5 +1,5 @@
 import { ProblemError } from '@ballfirst/contracts/problems';
-import { evidenceOf, readingsOf } from '@ballfirst/diagnosis/evidence-of';
+import { readingsOf } from '@ballfirst/diagnosis/evidence-of';
 import { audit } from '../audit.ts';
 import { requireStaff } from '../authorise.ts';
 import { inTransaction } from '../in-transaction.ts';
@@ -7,8 +7,10 @@ import { requireClaim } from '../inbox/require-claim.ts';
 import type { Call, Reply } from '../operation-types.ts';
 import { checkMarks, checkObservations, checkTrail, lastOfEach } from './check-marks.ts';
 import { clipOfSubmission } from './clip-of-submission.ts';
-import { latestFault } from './latest-fault.ts';
+import { faultOf } from './fault-of.ts';
+import { latestDiagnosis } from './latest-diagnosis.ts';
 import { settingOf } from './picture-of.ts';
+import { evidenceFor, readingOf } from './reading-of.ts';
 import { storeMeasurements } from './store-measurements.ts';
 import { studentSetOf } from './student-set-of.ts';
 import { timedPicture, trailOf } from './trail-of.ts';
@@ -52,9 +54,12 @@ export const saveMarks = async ({ ctx, input }: Call<'saveMarks'>): Promise<Repl
       subject: `clip:${clip.id}`,
       detail: { version, marks: marks.length, observations: observations.length, trail: trail.length },
     });
+    const chosen = await latestDiagnosis(tx, ctx, row.id);
+    const fault = faultOf(chosen?.fault ?? null, { ...row, hand: row.student.hand });
+    const reading = await readingOf(tx, ctx, row, chosen !== null);
     return {
       marking: { clipId: clip.id, version, marks, observations, trail },
-      evidence: evidenceOf(await latestFault(tx, ctx, row), marked),
+      evidence: evidenceFor(fault, marked, reading),
     };
   });
 };

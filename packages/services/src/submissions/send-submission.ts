@@ -38,7 +38,7 @@ export const sendSubmission = async ({
     if (input.checkInId !== null) await answerCheckIn(tx, ctx, studentId, input.checkInId);
     const before = await tx.submission.count({ where: { academyId, studentId } });
     const trialEnd = await startTrialAtFirstSwing(tx, ctx, student);
-    const id = newId();
+    const id = (ctx.mintId ?? newId)();
     const { clipIds: _, swingLength, gripPhotoId: photoId, ...told } = input;
     await tx.submission.create({
       data: {
