@@ -10828,6 +10828,7 @@ export interface operations {
                                 name: string;
                                 chosen: number;
                                 seen: number;
+                                expected: number;
                                 libraryRate: number;
                                 rate: number;
                             }[];
@@ -10901,6 +10902,7 @@ export interface operations {
                                 name: string;
                                 chosen: number;
                                 seen: number;
+                                expected: number;
                                 libraryRate: number;
                                 rate: number;
                             }[];
@@ -10977,6 +10979,7 @@ export interface operations {
                                 name: string;
                                 chosen: number;
                                 seen: number;
+                                expected: number;
                                 libraryRate: number;
                                 rate: number;
                             }[];

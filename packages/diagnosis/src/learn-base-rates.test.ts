@@ -14,20 +14,43 @@ const of = (id: string, diagnoses: readonly ChosenCause[]) => {
 
 describe('learned base rates', () => {
   it('begin with the rates of the library', () => {
-    expect(of('dip', [])).toEqual({ causeId: 'dip', chosen: 0, seen: 0, rate: causeById('dip').baseRate });
+    const { baseRate: rate } = causeById('dip');
+    expect(of('dip', [])).toEqual({ causeId: 'dip', chosen: 0, seen: 0, expected: 0, rate });
   });
 
-  // Source: by hand, Beta(6 * .3, 6 * .7) after four of four.
-  it('move with what coaches choose freely', () => {
-    const four = [fat, fat, { ...fat, blind: false, overruled: true }, fat];
-    expect(of('dip', four)).toMatchObject({ chosen: 4, seen: 4 });
-    expect(of('dip', four).rate).toBeCloseTo((1.8 + 4) / 10, 12);
-    expect(of('sway-away', four).rate).toBeCloseTo((6 * 0.45) / 10, 12);
+  /** Two causes of fat: .3 with the weight .6, .45 with .4, so that each is expected on every other swing. */
+  const two = [
+    { ...causeById('dip'), baseRate: 0.3, brings: { fat: 3 } },
+    { ...causeById('sway-away'), baseRate: 0.45, brings: { fat: 2 } },
+  ] as const;
+  const four = [fat, fat, { ...fat, blind: false, overruled: true }, fat];
+
+  // Source: by hand. Odds .3/.7 times (1.8 + 4)/(1.8 + 2), and .45/.55 times 2.7/(2.7 + 2).
+  it('move with what coaches choose freely, against what the library expects', () => {
+    const [dip, sway] = learnBaseRates(two, four);
+    expect(dip).toMatchObject({ chosen: 4, seen: 4, expected: 2 });
+    expect(dip?.rate).toBeCloseTo(0.39545, 5);
+    expect(sway).toMatchObject({ chosen: 0, seen: 4 });
+    expect(sway?.expected).toBeCloseTo(2, 12);
+    expect(sway?.rate).toBeCloseTo(0.31974, 5);
+  });
+
+  it('stay where causes are named as often as expected, however often', () => {
+    const even = ['dip', 'sway-away'].map((causeId) => ({ ...fat, causeId, swings: 500 }));
+    for (const [i, { rate }] of learnBaseRates(two, even).entries()) {
+      expect(rate).toBeCloseTo(two[i]?.baseRate ?? 0, 12);
+    }
+  });
+
+  it('expect one first cause of each swing, among those that could be seen', () => {
+    const learned = learnBaseRates(causes, four);
+    expect(learned.reduce((sum, { expected }) => sum + expected, 0)).toBeCloseTo(4, 12);
+    for (const { seen, expected } of learned) expect(expected > 0).toBe(seen > 0);
   });
 
   it('count swings that were chosen alike together, and give a ranking those of which something was learned', () => {
-    const four = [fat, fat, fat, fat];
-    expect(learnBaseRates(causes, [{ ...fat, swings: 4 }])).toEqual(learnBaseRates(causes, four));
+    const [one] = learnBaseRates(two, [{ ...fat, swings: 4 }]);
+    expect(one).toEqual(learnBaseRates(two, four)[0]);
     const rates = ratesById(learnBaseRates(causes, four));
     expect(Object.keys(rates)).toContain('dip');
     expect(Object.keys(rates)).not.toContain('in-to-out');

@@ -10,6 +10,8 @@ const LearnedCause = z.object({
   /** How often a coach freely named it as the first cause of this miss, of the times it could have been seen. */
   chosen: z.number().int(),
   seen: z.number().int(),
+  /** How often the library’s own rates let it be named first in those swings. */
+  expected: z.number(),
   /** One rate a cause, over all misses. */
   libraryRate: Rate,
   rate: Rate,

@@ -18,9 +18,11 @@ export const learningOf = (learned: Learned): Reply<'readLearning'> => {
     const of = choices.filter((one) => one.fault === fault);
     const counts = new Map(learnBaseRates(causes, of).map((one) => [one.causeId, one]));
     const rows = causes.flatMap(({ id, name, baseRate }) => {
-      const { chosen, seen } = counts.get(id) ?? { chosen: 0, seen: 0 };
+      const count = counts.get(id);
+      if (count === undefined || count.seen === 0) return [];
+      const { chosen, seen, expected } = count;
       const rate = rateOf.get(id) ?? baseRate;
-      return seen === 0 ? [] : [{ causeId: id, name, chosen, seen, libraryRate: baseRate, rate }];
+      return [{ causeId: id, name, chosen, seen, expected, libraryRate: baseRate, rate }];
     });
     return {
       fault,

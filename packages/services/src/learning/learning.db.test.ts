@@ -1,6 +1,7 @@
 import { withAcademy } from '@ballfirst/db/with-academy';
 import { readingsOf } from '@ballfirst/diagnosis/evidence-of';
 import { rank } from '@ballfirst/diagnosis/rank';
+import { weightOf } from '@ballfirst/diagnosis/weights';
 import { causeById, causes } from '@ballfirst/library/causes';
 import type { Mark } from '@ballfirst/swing/marks/marks';
 import { plantedMarks, plantedPicture } from '@ballfirst/swing/marks/planted-marks';
@@ -75,7 +76,7 @@ const handleBack = plain(plantedMarks({ gripEndAddress: -130 }));
 const mark = (ctx: Context, { id, clipId }: { id: string; clipId: string }) =>
   saveMarks({ ctx, input: { id, clipId, version: 0, marks: handleBack, observations: [] } });
 const rowOf = async (ctx: Context, cause: string) =>
-  (await readLearning({ ctx })).faults[0]?.causes.find(({ causeId }) => causeId === cause);
+  (await readLearning({ ctx, input: {} })).faults[0]?.causes.find(({ causeId }) => causeId === cause);
 
 describe('a blind turn', () => {
   it('holds the order back wherever it could be read, until a cause is named', async () => {
@@ -132,7 +133,11 @@ describe('a blind turn', () => {
     }
     expect((await open(coach, id)).evidence[0]?.first).toBe('handle-back');
     expect(await choose(coach, id, 'handle-back')).toMatchObject({ blind: false, overruled: false });
-    expect(await readLearning({ ctx: coach })).toMatchObject({ blind: 0, overruled: 0, faults: [] });
+    expect(await readLearning({ ctx: coach, input: {} })).toMatchObject({
+      blind: 0,
+      overruled: 0,
+      faults: [],
+    });
     const shown = await withAcademy(test.db, academyId, (tx) =>
       tx.auditEntry.count({ where: { academyId, action: 'show-order' } }),
     );
@@ -154,19 +159,19 @@ describe('what counts', () => {
     await mark(coach, told);
     await choose(coach, told.id, 'dip');
     await choose(coach, told.id, 'hang-back');
-    expect(await readLearning({ ctx: coach })).toMatchObject({ blind: 1, overruled: 1 });
+    expect(await readLearning({ ctx: coach, input: {} })).toMatchObject({ blind: 1, overruled: 1 });
     expect(await rowOf(coach, 'hang-back')).toMatchObject({ chosen: 1, seen: 2 });
     expect(await rowOf(coach, 'dip')).toMatchObject({ chosen: 0, seen: 2 });
     // Whoever comes round to the order has followed it.
     await choose(coach, told.id, 'handle-back');
-    expect(await readLearning({ ctx: coach })).toMatchObject({ blind: 1, overruled: 0 });
+    expect(await readLearning({ ctx: coach, input: {} })).toMatchObject({ blind: 1, overruled: 0 });
   });
 
   it('leaves out what the views could not show', async () => {
     const { coach } = await house();
     const { id } = await swing(coach);
     await choose(coach, id, 'hang-back');
-    const rows = (await readLearning({ ctx: coach })).faults[0]?.causes ?? [];
+    const rows = (await readLearning({ ctx: coach, input: {} })).faults[0]?.causes ?? [];
     for (const { causeId } of rows) expect(causeById(causeId).unseen['face-on']).toBeUndefined();
     expect(rows.map(({ causeId }) => causeId)).not.toContain('in-to-out');
   });
@@ -175,8 +180,8 @@ describe('what counts', () => {
     const [one, other] = [await house(), await house()];
     const { id } = await swing(one.coach);
     await choose(one.coach, id, 'hang-back');
-    expect((await readLearning({ ctx: one.coach })).blind).toBe(1);
-    expect((await readLearning({ ctx: other.coach })).blind).toBe(0);
+    expect((await readLearning({ ctx: one.coach, input: {} })).blind).toBe(1);
+    expect((await readLearning({ ctx: other.coach, input: {} })).blind).toBe(0);
     expect((await open(other.coach, (await swing(other.coach)).id)).baseRates).toEqual({});
   });
 });
@@ -191,17 +196,23 @@ describe('the rates that come of it', () => {
     return here;
   };
 
-  // By hand: Beta(6 q, 6 (1 - q)) after six of six, or none of six.
-  it('are the library’s with six swings of weight and the academy’s', async () => {
+  // By the formula: the odds of q change by (6 q + named) / (6 q + expected).
+  it('rise where a cause is named more often than the library expects, and fall where less', async () => {
     const { coach } = await taught();
+    const visible = causes.filter(({ brings, unseen }) => brings.fat && unseen['face-on'] === undefined);
+    const brought = (id: string) => causeById(id).baseRate * weightOf[causeById(id).brings.fat ?? 1];
+    const whole = visible.reduce((sum, { id }) => sum + brought(id), 0);
     for (const [cause, chosen] of [
       ['hang-back', 6],
       ['dip', 0],
     ] as const) {
       const { baseRate } = causeById(cause);
       const row = await rowOf(coach, cause);
+      const expected = (6 * brought(cause)) / whole;
+      const odds = ((baseRate / (1 - baseRate)) * (6 * baseRate + chosen)) / (6 * baseRate + expected);
       expect(row).toMatchObject({ chosen, seen: 6, libraryRate: baseRate });
-      expect(row?.rate).toBeCloseTo((6 * baseRate + chosen) / 12, 12);
+      expect(row?.expected).toBeCloseTo(expected, 12);
+      expect(row?.rate).toBeCloseTo(odds / (1 + odds), 12);
     }
   });
 
@@ -249,7 +260,7 @@ describe('the rates that come of it', () => {
       (await open(coach, (await swing(coach, { id: idOfTurn(false) })).id)).baseRates;
     for (const ask of [
       () => setLearning({ ctx: coach, input: { on: false } }),
-      () => resetLearning({ ctx: coach }),
+      () => resetLearning({ ctx: coach, input: {} }),
     ]) {
       await expect(ask()).rejects.toMatchObject({ code: 'not-allowed' });
     }
@@ -267,7 +278,11 @@ describe('the rates that come of it', () => {
     });
     expect(Object.keys(await ratesNow())).toContain('hang-back');
 
-    expect(await resetLearning({ ctx: manager })).toMatchObject({ on: true, blind: 0, faults: [] });
+    expect(await resetLearning({ ctx: manager, input: {} })).toMatchObject({
+      on: true,
+      blind: 0,
+      faults: [],
+    });
     expect(await ratesNow()).toEqual({});
     world.now = new Date(factoryNow.getTime() + 60_000);
     const later = actingStaff(world, await createMembership(test.db, { academyId }));
