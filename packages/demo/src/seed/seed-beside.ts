@@ -2,6 +2,7 @@ import { localDate } from '@ballfirst/calendar/local-date';
 import { noteLesson } from '@ballfirst/services/about/note-lesson';
 import { saveCoachNote } from '@ballfirst/services/about/save-coach-note';
 import type { Resources } from '@ballfirst/services/context';
+import { setLearning } from '@ballfirst/services/learning/set-learning';
 import { noteLineTest } from '@ballfirst/services/line-tests/note-line-test';
 import { readMeans } from '@ballfirst/services/students/read-means';
 import { saveMeans } from '@ballfirst/services/students/save-means';
@@ -17,9 +18,17 @@ type Given = {
   readonly now: Date;
 };
 
-/** Tells what was written down beside the lessons, by the verbs: wishes, notes, lessons in person, line tests, films. */
+/** Before the first swing that is told of. */
+const learnsSinceDaysAgo = 92;
+
+/**
+ * Tells what was decided and written down beside the lessons, by the verbs: that the academy learns from its coaches; wishes,
+ * notes, lessons in person, line tests, films.
+ */
 export const seedBeside = async (given: Given): Promise<void> => {
   const { resources, members, now } = given;
+  const then = hoursBefore(now, learnsSinceDaysAgo * 24);
+  await setLearning({ ctx: contextOf(resources, members.coach('odile'), then), input: { on: true } });
   for (const { cause, title, path, words } of teachingLines) {
     const ctx = contextOf(resources, members.coach('tamsin'), hoursBefore(now, 200));
     const url = `https://films.quillmere.example/${path}`;

@@ -7,6 +7,8 @@ import { programmeVerdict } from '@ballfirst/progress/programme-verdict';
 import { sealAcademy } from '@ballfirst/services/audit/seal-academy';
 import { verifyAcademy } from '@ballfirst/services/audit/verify-academy';
 import { readInbox } from '@ballfirst/services/inbox/read-inbox';
+import { isHeldBack } from '@ballfirst/services/learning/is-held-back';
+import { readLearning } from '@ballfirst/services/learning/read-learning';
 import { rollUpWeek } from '@ballfirst/services/roll-ups/roll-up-week';
 import { hasConsent } from '@ballfirst/services/students/require-consent';
 import { type SystemWorld, systemWorld } from '@ballfirst/testing/system-world';
@@ -227,4 +229,26 @@ it('has two smaller academies, one in another zone, one nearly empty', async () 
     withAcademy(test.db, id, async (tx) => [await tx.student.count(), await tx.submission.count()]);
   expect(await count(zoned?.id ?? '')).toEqual([5, 5]);
   expect(await count(small?.id ?? '')).toEqual([2, 1]);
+});
+
+it('has learned from choices that were free: some named before the order was shown, some against it', async () => {
+  const members = await membersOf(resourcesOf(), main);
+  const ctx = contextOf(resourcesOf(), members.coach('tamsin'), now);
+  const learning = await readLearning({ ctx, input: {} });
+  expect(learning.on).toBe(true);
+  expect(learning.blind).toBeGreaterThanOrEqual(6);
+  expect(learning.overruled).toBeGreaterThanOrEqual(3);
+  const chosen = await inMain((tx) => tx.diagnosis.count());
+  expect(learning.blind / chosen).toBeLessThan(0.3);
+  // Just one of those that wait is held back, always the same.
+  const waiting = await inMain((tx) =>
+    tx.submission.findMany({
+      where: { status: 'waiting' },
+      include: { clips: true, student: { include: { membership: true } } },
+    }),
+  );
+  const heldBack = waiting
+    .filter((row) => isHeldBack(row, { since: learning.since, chosen: false }))
+    .map(({ student }) => student.membership.name);
+  expect(heldBack).toEqual(['Maren Oakhurst']);
 });

@@ -3,6 +3,7 @@ import { acknowledgePain } from '@ballfirst/services/inbox/acknowledge-pain';
 import { askToFilmAgain } from '@ballfirst/services/inbox/ask-to-film-again';
 import { claimSubmission } from '@ballfirst/services/inbox/claim-submission';
 import { releaseSubmission } from '@ballfirst/services/inbox/release-submission';
+import { idOfTurn } from '@ballfirst/services/learning/id-of-turn';
 import type { Blobs } from '@ballfirst/services/ports';
 import { saveMarks } from '@ballfirst/services/review/save-marks';
 import { sendSubmission } from '@ballfirst/services/submissions/send-submission';
@@ -33,7 +34,7 @@ export const seedSwing = async (past: Past, told: Told, story: SwingStory): Prom
   const gripPhotoId =
     photo === null ? null : await seedPhoto(past, told.blobs, student, { jpeg: photo, at: sentAt });
   const sent = await sendSubmission({
-    ctx: past.of(student, sentAt),
+    ctx: { ...past.of(student, sentAt), mintId: () => idOfTurn(story.isBlindTurn) },
     input: {
       clipIds: [clipId],
       club: story.club,

@@ -55,7 +55,12 @@ export type SwingStory = Pick<
   readonly painSeen?: { readonly coach: string; readonly at: Date };
   readonly marked?: { readonly coach: string; readonly at: Date };
   readonly model?: NonNullable<Lesson['model']>;
+  readonly isBlindTurn: boolean;
 };
+
+/** One swing in five, as in life, but always the same ones. */
+const turnsBlind = (academy: AcademyLine, line: StudentLine, number: number): boolean =>
+  drawOf(`turn ${academy.slug} ${line.key} ${number}`).next() < 0.2;
 
 /** A student's swings, oldest first. The same student, academy and instant give the same story. */
 export const storyOf = (
@@ -79,7 +84,8 @@ const waitingOf = (
   { sent, now }: { readonly sent: SentSteps; readonly now: Date },
 ): SwingStory => {
   const joinedAt = joinedAtOf(academy, line, now);
-  const { when, misses, counted, filmAgain, painSeen, marked, startLine, curve, ...told } = waiting;
+  const { when, misses, counted, filmAgain, painSeen, marked, startLine, curve, isBlindTurn, ...told } =
+    waiting;
   const sentAt =
     'block' in when
       ? sentInBlock(draw, academy.zone, { block: when.block, sent, joinedAt, now })
@@ -88,6 +94,7 @@ const waitingOf = (
   return {
     ...told,
     mark: 'waiting',
+    isBlindTurn: isBlindTurn ?? false,
     sentAt,
     standing: standingAt(academy, line, sentAt, now),
     tally: tallyOf(misses, counted ?? true),
@@ -132,6 +139,7 @@ const lessonOf = (
     const share = shares[number] ?? {};
     return {
       mark: `lesson-${number + 1}`,
+      isBlindTurn: turnsBlind(academy, line, number),
       clips: [lesson.clips[number] ?? 'sound'],
       club: lesson.club,
       lie: lesson.lie,

@@ -34,6 +34,8 @@ export type Waiting = {
   readonly marked?: { readonly coach: string; readonly afterHours: number };
   /** The coach who has it just now. */
   readonly claimedBy?: string;
+  /** Its order of causes is held back until the coach has named one. */
+  readonly isBlindTurn?: true;
   /** The video was refused by the machine, by the code of its reason. */
   readonly refused?: string;
   /** A coach asked for a better video. */

@@ -16,6 +16,7 @@ export const quillmereWaiting: readonly StudentLine[] = [
       misses: { fat: 6, thin: 2 },
       note: 'The mat grabs the club. On grass it is worse.',
       grip: 'square',
+      isBlindTurn: true,
     },
   },
   {
