@@ -1,7 +1,9 @@
 'use client';
 import type { Reply } from '@ballfirst/contracts/client';
+import Link from 'next/link';
 import { useState } from 'react';
 import { faultsWords } from '../../../../words/faults.ts';
+import { learningWords } from '../../../../words/learning.ts';
 import { CountTable } from './count-table.tsx';
 import styles from './faults.module.css';
 import { TeachNext } from './teach-next.tsx';
@@ -56,6 +58,9 @@ export function Faults({ lately, first }: { lately: Lately; first: Clips }) {
         </>
       )}
       <TeachingClips clips={clips} onClips={setClips} />
+      <p>
+        <Link href="/learning">{learningWords.title}</Link>
+      </p>
     </>
   );
 }

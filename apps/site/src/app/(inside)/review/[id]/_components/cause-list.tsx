@@ -1,6 +1,7 @@
 'use client';
 import type { Place } from '@ballfirst/swing/marks/place';
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
+import { learningWords } from '../../../../../words/learning.ts';
 import { nextInWords, placeOfNext } from '../../../../../words/next-evidence.ts';
 import { reviewWords } from '../../../../../words/review.ts';
 import type { Evidence } from '../_marking/marking.ts';
@@ -11,6 +12,10 @@ type Props = {
   /** Whether anything is marked or seen yet. */
   begun: boolean;
   chosen: string | null;
+  /** The cause that was named while the order was held back. */
+  named: string | null;
+  /** The order has just come in place of the question that held it back: whoever reads by keys goes on here. */
+  arrived: boolean;
   canWork: boolean;
   busy: boolean;
   onChoose: (cause: string) => void;
@@ -39,9 +44,17 @@ function NextLine({ evidence, canWork, onPlace }: Pick<Props, 'evidence' | 'canW
 
 /** The ranked causes with what speaks for each in words; the figures are folded. */
 export function CauseList(props: Props) {
-  const { evidence, begun, chosen, canWork, busy, onChoose, onPlace } = props;
+  const { evidence, begun, chosen, named, arrived, canWork, busy, onChoose, onPlace } = props;
   const [all, setAll] = useState(false);
   const { causes, first } = evidence;
+  const title = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    if (arrived) title.current?.focus({ preventScroll: true });
+  }, [arrived]);
+  // One's own choice is shown wherever it stands.
+  const shown = causes.filter(
+    ({ causeId }, index) => all || index < shownAtOnce || causeId === chosen || causeId === named,
+  );
   const line = (cause: Cause) => (
     <li
       key={cause.causeId}
@@ -50,6 +63,9 @@ export function CauseList(props: Props) {
       data-faint={cause.causeId !== first}
     >
       <h3>{cause.name}</h3>
+      {cause.causeId === named && (
+        <p className="small">{learningWords.namedBefore(causes.indexOf(cause) + 1, causes.length)}</p>
+      )}
       {cause.factors.length > 0 && (
         <ul className={styles.factors}>
           {cause.factors.map((factor) => (
@@ -84,16 +100,18 @@ export function CauseList(props: Props) {
   );
   return (
     <section className="stack tight" aria-labelledby="causes-title">
-      <h2 id="causes-title">{reviewWords.causesTitle}</h2>
+      <h2 id="causes-title" ref={title} tabIndex={-1}>
+        {reviewWords.causesTitle}
+      </h2>
       {!begun && <p className="soft">{reviewWords.noCauses}</p>}
       {begun && first === null && <p className={styles.nothing}>{reviewWords.nothingStandsOut}</p>}
       <NextLine evidence={evidence} canWork={canWork} onPlace={onPlace} />
       <ol className={styles.causes} aria-label={reviewWords.causesTitle}>
-        {(all ? causes : causes.slice(0, shownAtOnce)).map(line)}
+        {shown.map(line)}
       </ol>
-      {causes.length > shownAtOnce && !all && (
+      {causes.length > shown.length && (
         <button type="button" className="plain" onClick={() => setAll(true)}>
-          {reviewWords.alsoPossible}: {causes.length - shownAtOnce}
+          {reviewWords.alsoPossible}: {causes.length - shown.length}
         </button>
       )}
     </section>

@@ -1,6 +1,6 @@
 'use client';
 import type { Reply } from '@ballfirst/contracts/client';
-import { evidenceOf } from '@ballfirst/diagnosis/evidence-of';
+import { evidenceOf, withoutOrder } from '@ballfirst/diagnosis/evidence-of';
 import type { FaultId } from '@ballfirst/library/types';
 import type { View } from '@ballfirst/swing/marks/marks';
 import type { Place } from '@ballfirst/swing/marks/place';
@@ -32,6 +32,7 @@ import { StillNote } from './still-note.tsx';
 import { TrailPanel } from './trail-panel.tsx';
 import { useAsking } from './use-asking.ts';
 import type { FilmAgainReason } from './use-claim.ts';
+import type { Order } from './use-order.ts';
 import { useSecondRound } from './use-second-round.ts';
 import type { StudentSetHere } from './use-student-set.ts';
 import type { WithReply } from './with-reply.ts';
@@ -48,6 +49,8 @@ type Props = {
   active: boolean;
   /** Goes to a clip of another view; null when there is none. */
   onOther: ((view: View) => void) | null;
+  /** Whether the order of causes is held back, and the academy's own rates that it starts from. */
+  order: Pick<Order, 'heldBack' | 'baseRates'>;
   onView: (view: DeskView) => void;
   onFilmAgain: (reason: FilmAgainReason) => void;
   onPutRight: () => void;
@@ -91,14 +94,15 @@ export function Desk(props: Props) {
   useEffect(() => {
     if (isTraced) need();
   }, [isTraced, need]);
-  const evidence = useMemo(
-    () =>
-      evidenceOf(fault, {
-        ...{ marks, observations, picture: measured, setting, set, clipId },
-        ...(traced === undefined ? {} : { trail: traced }),
-      }),
-    [fault, marks, observations, traced, measured, setting, set, clipId],
-  );
+  const { heldBack, baseRates } = props.order;
+  const evidence = useMemo(() => {
+    const marked = {
+      ...{ marks, observations, picture: measured, setting, set, clipId },
+      ...(traced === undefined ? {} : { trail: traced }),
+    };
+    const whole = evidenceOf(fault, marked, baseRates);
+    return heldBack ? withoutOrder(whole) : whole;
+  }, [fault, marks, observations, traced, measured, setting, set, clipId, heldBack, baseRates]);
   const asked = useMemo(() => observationsOf(fault, view), [fault, view]);
   const now: DeskView = useMemo(
     () => ({

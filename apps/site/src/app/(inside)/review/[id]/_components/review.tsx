@@ -18,6 +18,7 @@ import { type Drill, fillFor } from '../_reply/reply-form.ts';
 import { useHelps } from '../_reply/use-helps.ts';
 import { useReply } from '../_reply/use-reply.ts';
 import { AboutSwing } from './about-swing.tsx';
+import { BlindTurn } from './blind-turn.tsx';
 import { CauseList } from './cause-list.tsx';
 import { ClaimPanel } from './claim-panel.tsx';
 import { Desk } from './desk.tsx';
@@ -31,6 +32,7 @@ import { readyClips } from './ready-clips.ts';
 import styles from './review.module.css';
 import { UnreadyClips } from './unready-clips.tsx';
 import { type FilmAgainReason, useClaim } from './use-claim.ts';
+import { useOrder } from './use-order.ts';
 import { useStudentSet } from './use-student-set.ts';
 
 type Props = { first: Reply<'openReview'>; drills: readonly Drill[]; membershipId: string; role: Role };
@@ -48,6 +50,7 @@ export function Review({ first, drills, membershipId, role }: Props) {
   const comparable = useComparable(submission.id);
   const studentSet = useStudentSet(submission.id, first.set);
   const choosing = useSending();
+  const order = useOrder(submission.id, first);
   const once = useOnceKey();
   const [fault, setFault] = useState<FaultId>(first.evidence[0]?.fault ?? 'fat');
   const [chosen, setChosen] = useState(first.diagnosis?.chosenCause ?? first.reply?.cause ?? null);
@@ -86,6 +89,7 @@ export function Review({ first, drills, membershipId, role }: Props) {
     );
     if (done === null) return;
     once.answered();
+    order.chosen(done.answer);
     // It is called chosen when the reply holds it too: words, pictures, drill.
     setFilling(true);
     const found = await helps.offerFor(cause);
@@ -161,6 +165,7 @@ export function Review({ first, drills, membershipId, role }: Props) {
               canWork={canWork}
               active={index === at}
               onOther={clips.some((one) => one.clip.view !== clip.view) ? otherThan(clip.id) : null}
+              order={order}
               onView={onView}
               onFilmAgain={offer}
               onPutRight={() => setPutRight(true)}
@@ -170,16 +175,28 @@ export function Review({ first, drills, membershipId, role }: Props) {
               withReply={withReply}
               causes={(now, onPlace) => (
                 <>
-                  <CauseList
-                    evidence={now.evidence}
-                    begun={now.begun}
-                    chosen={chosen}
-                    canWork={canWork}
-                    busy={choosing.busy || filling}
-                    onChoose={choose}
-                    onPlace={onPlace}
-                  />
-                  <TroubleNote trouble={choosing.trouble} />
+                  {order.heldBack ? (
+                    <BlindTurn
+                      fault={fault}
+                      canWork={canWork}
+                      busy={choosing.busy || order.busy}
+                      onName={choose}
+                      onCannotTell={order.cannotTell}
+                    />
+                  ) : (
+                    <CauseList
+                      evidence={now.evidence}
+                      begun={now.begun}
+                      chosen={chosen}
+                      named={order.named}
+                      arrived={order.arrived}
+                      canWork={canWork}
+                      busy={choosing.busy || filling}
+                      onChoose={choose}
+                      onPlace={onPlace}
+                    />
+                  )}
+                  <TroubleNote trouble={choosing.trouble ?? order.trouble} />
                 </>
               )}
             />
