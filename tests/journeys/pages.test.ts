@@ -63,7 +63,8 @@ describe('the pages with the demo in them', () => {
     const { context, page } = await as('odile', desk);
     const { items } = await get<Listed>(context, '/api/students?limit=60');
     const id = items[0]?.id ?? '';
-    for (const path of ['/faults', '/model-swings', `/students/${id}`]) await looksRight(page, path);
+    for (const path of ['/faults', '/learning', '/model-swings', `/students/${id}`])
+      await looksRight(page, path);
     await context.close();
   }, 180_000);
 

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, inject, it, vi } from 'vitest';
 import { desk, expectAccessible, keepPictures, openBrowser, openContext, phone, signIn } from './browser.ts';
 import { clipFile, clipTruth, fatMarks } from './kept-swing.ts';
 import { letters, subjectOf } from './letters.ts';
+import { seeOrder } from './see-order.ts';
 import { moveClock } from './service.ts';
 
 type Evidence = { readings: { key: string; value: number; u: number }[] };
@@ -113,6 +114,7 @@ describe('a remote lesson', () => {
     await atDesk.waitForURL(`${url}/review/**`);
     await atDesk.getByRole('button', { name: 'Claim this swing' }).click();
     await atDesk.getByText('You have this swing.').waitFor();
+    await seeOrder(atDesk);
   });
 
   it('the coach steps frames, places twelve marks, and the planted cause comes first', async () => {

@@ -2,6 +2,7 @@ import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it, vi } from 'vitest';
 import { desk, expectAccessible, keepPictures, openBrowser, openContext, phone, signIn } from './browser.ts';
 import { clipFile, clipTruth, fatMarks } from './kept-swing.ts';
+import { seeOrder } from './see-order.ts';
 
 type Marking = {
   clipId: string;
@@ -133,6 +134,7 @@ describe('marking a swing', () => {
     await claim.focus();
     await press('Enter');
     await page.getByText('You have this swing.').waitFor();
+    await seeOrder(page);
     await page.getByText('Nothing is marked or seen yet').waitFor();
     // Nothing reaches the service from here on.
     await coach.route('**/marks', (route) =>

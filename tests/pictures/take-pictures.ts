@@ -68,7 +68,10 @@ const openReader = async (browser: Browser, service: Service, screen: object) =>
 };
 
 type Waiting = { items: { id: string; kind: string; pain?: string }[] };
-type Opened = { submission: { id: string; clips: { id: string; picture: { frames: number } | null }[] } };
+type Opened = {
+  heldBack: boolean;
+  submission: { id: string; clips: { id: string; picture: { frames: number } | null }[] };
+};
 
 /** A fat swing of the demo, claimed, with the first pass placed where the golfer truly was. */
 const markedReview = async (page: Page, url: string): Promise<string> => {
@@ -78,8 +81,9 @@ const markedReview = async (page: Page, url: string): Promise<string> => {
   const waiting = await read<Waiting>('/api/inbox?limit=50&fault=fat');
   for (const { id, pain } of waiting.items) {
     if (pain !== 'none') continue;
-    const [clip] = (await read<Opened>(`/api/submissions/${id}/review`)).submission.clips;
-    if (clip?.picture?.frames !== truth.frames) continue;
+    const { heldBack, submission } = await read<Opened>(`/api/submissions/${id}/review`);
+    const [clip] = submission.clips;
+    if (heldBack || clip?.picture?.frames !== truth.frames) continue;
     const claim = await page.request.post(`${url}/api/submissions/${id}/claim`, {
       headers: { ...headers, 'idempotency-key': crypto.randomUUID() },
     });
