@@ -81,11 +81,12 @@ export const seedSwing = async (past: Past, told: Told, story: SwingStory): Prom
   return sent.id;
 };
 
-/** A check-in that asks for a fresh clip and has had no answer. */
+/** A check-in that asks for a fresh clip and has had no answer; held, since the worker looks after check-ins meanwhile. */
 const openCheckIn = async (past: Past, { academyId, studentId }: Member): Promise<string | null> => {
-  const open = await past.tx.checkIn.findFirst({
-    where: { academyId, studentId: studentId ?? '', asks: 'clip', status: { in: ['scheduled', 'sent'] } },
-    select: { id: true },
-  });
+  const [open] = await past.tx.$queryRaw<{ id: string }[]>`
+    SELECT id FROM public.check_in
+    WHERE academy_id = ${academyId}::uuid AND student_id = ${studentId}::uuid
+      AND asks = 'clip' AND status IN ('scheduled', 'sent')
+    LIMIT 1 FOR UPDATE`;
   return open?.id ?? null;
 };
