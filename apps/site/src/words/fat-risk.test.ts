@@ -39,6 +39,8 @@ it('says how far forward, or how much higher and at which price, with its doubt'
   expect(doubtInWords(risk, 'metric')).toMatch(
     /^Two chances in three: \d to \d in 10, forward \d+ to \d+ mm\.$/,
   );
+  const far = { ...risk, fat: 0.98, fatLow: 0.97, fatHigh: 0.99 };
+  expect(doubtInWords(far, 'metric')).toMatch(/^Two chances in three: nearly all, forward/);
   expect(waysInWords(of(0), 'metric')).toBe('That is 1 in 10 or fewer: the low point lies well.');
 });
 

@@ -30,7 +30,7 @@ const inTen = (chance: number): string => {
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const tenths = (low: number, high: number): string => {
   const [from, to] = [Math.round(10 * low), Math.round(10 * high)];
-  return from === to ? `${to} in 10` : `${from} to ${to} in 10`;
+  return from === to ? inTen((low + high) / 2).replace('about ', '') : `${from} to ${to} in 10`;
 };
 /** Below this nothing is worth moving, mm. */
 const worthMovingMm = 5;
