@@ -15,7 +15,7 @@ export type OpenQueue = {
   upsertJobScheduler(
     id: string,
     repeat: { every: number },
-    template: { name: string; data: unknown; opts: { attempts: number } },
+    template: { name: string; data: unknown; opts: { attempts: number; removeOnComplete: boolean } },
   ): Promise<unknown>;
   on(event: 'error', listener: (error: Error) => void): unknown;
   close(): Promise<void>;

@@ -34,10 +34,11 @@ export const openQueues = (backend: QueueBackend, onError: (error: Error) => voi
       }
     },
     every: async (job, everyMs) => {
+      // A tick that is done is no news: kept, they would soon outnumber all else in a queue that is looked through all day.
       await of(job.queue).upsertJobScheduler(
         `tick-${job.name}`,
         { every: everyMs },
-        { name: job.name, data: {}, opts: { attempts: 1 } },
+        { name: job.name, data: {}, opts: { attempts: 1, removeOnComplete: true } },
       );
     },
     close: async () => {
