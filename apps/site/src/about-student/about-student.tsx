@@ -40,7 +40,11 @@ export function AboutStudent({ studentId, first, beside, onLineTest }: Props) {
   }
   const { student, lineTest } = about;
   return (
-    <section className={styles.about} aria-label={aboutWords.title(student.name)}>
+    <section
+      className={styles.about}
+      data-alone={beside === null}
+      aria-label={aboutWords.title(student.name)}
+    >
       <div className={styles.strip}>
         <CoachNote
           studentId={student.id}
