@@ -20,7 +20,7 @@ export const markedClips = async (
       marks,
       observations,
       trail,
-      picture: await timedPicture(ctx, clip, trail),
+      picture: await timedPicture(ctx, clip, { marks, trail }),
       setting: settingOf(clip, { hand: row.student.hand, club: row.club }),
     });
   }

@@ -63,7 +63,7 @@ export const openReview = async ({ ctx, input }: Call<'openReview'>): Promise<Re
         .filter(({ status }) => status === 'ready')
         .map(async (clip) => {
           const marking = markingOf(clip);
-          const picture = await timedPicture(ctx, clip, marking.trail);
+          const picture = await timedPicture(ctx, clip, marking);
           const setting = settingOf(clip, swing);
           return { clipId: clip.id, ...evidenceFor(fault, { ...marking, picture, setting, set }, reading) };
         }),

@@ -3,8 +3,7 @@ import { Club, Hand, SwingLength, View } from '@ballfirst/contracts/words';
 import type { Picture, Setting } from '@ballfirst/swing/marks/marks';
 
 /**
- * What the marks of a clip lie on. Measuring asks only how many frames there are, so their times need not be read from
- * the table beside the rendition.
+ * What the marks of a clip lie on, its frames counted evenly; `timedPicture` has their true times.
  * @throws ProblemError wrong-state while the clip is not ready
  */
 export const pictureOf = (clip: {

@@ -2,7 +2,7 @@ import { withAcademy } from '@ballfirst/db/with-academy';
 import { painSentence } from '@ballfirst/library/cautions';
 import { plantedTrail, trailPicture } from '@ballfirst/swing/arc/planted-trail';
 import type { Picture } from '@ballfirst/swing/marks/marks';
-import { plantedMarks, plantedPicture } from '@ballfirst/swing/marks/planted-marks';
+import { plantedFully, plantedMarks, plantedPicture } from '@ballfirst/swing/marks/planted-marks';
 import { actingStaff, actingStudent } from '@ballfirst/testing/acting';
 import {
   createClip,
@@ -15,6 +15,7 @@ import { createProgramme } from '@ballfirst/testing/practice-factories';
 import { type SystemWorld, systemWorld } from '@ballfirst/testing/system-world';
 import { type TestDatabase, testDatabase } from '@ballfirst/testing/test-database';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { framesKey } from '../clips/keys.ts';
 import type { Context } from '../context.ts';
 import { claimSubmission } from '../inbox/claim-submission.ts';
 import { tellReplyCorrected } from '../mail/tell-reply-corrected.ts';
@@ -103,6 +104,26 @@ describe('marks', () => {
       tx.measurement.count({ where: { academyId: ctx.academyId, submissionId: id } }),
     );
     expect(stored).toBe(saved.evidence.readings.length);
+  });
+
+  it('are timed by the true times of the frames, which phones do not keep even', async () => {
+    const { ctx, id, clipId } = await opened();
+    const marks = plantedFully().map((mark) => ({ ...mark }));
+    const marked = { id, clipId, marks, observations: [] };
+    const tempo = ({ evidence }: Awaited<ReturnType<typeof saveMarks>>) =>
+      evidence.readings.find(({ key }) => key === 'tempo-ratio')?.value;
+    const counted = tempo(await saveMarks({ ctx, input: { ...marked, version: 0 } }));
+    const top = marks.find(({ position }) => position === 'top')?.frame ?? 0;
+    // Up to the top a frame lasts a quarter longer than after it.
+    const timesS = plantedPicture.frameTimesS.map(
+      (_, frame) => Math.min(frame, top) / 48 + Math.max(0, frame - top) / 60,
+    );
+    const key = framesKey({ academyId: ctx.academyId, clipId });
+    await ctx.resources.blobs.put(key, Buffer.from(JSON.stringify({ timesS })));
+    const timed = tempo(await saveMarks({ ctx, input: { ...marked, version: 1 } }));
+    expect(timed).toBeCloseTo(1.25 * (counted ?? Number.NaN), 6);
+    const review = await openReview({ ctx, input: { id } });
+    expect(review.evidence[0]?.readings.find(({ key: one }) => one === 'tempo-ratio')?.value).toBe(timed);
   });
 
   it('take the clubhead over frames along, under the same version, and tell the lowest point', async () => {

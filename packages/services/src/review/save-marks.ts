@@ -29,8 +29,8 @@ export const saveMarks = async ({ ctx, input }: Call<'saveMarks'>): Promise<Repl
     const trail = lastOfEach(input.trail ?? trailOf(clip), ({ frame }) => String(frame)).sort(
       (a, b) => a.frame - b.frame,
     );
-    const picture = await timedPicture(ctx, clip, trail);
     const marks = lastOfEach(input.marks, ({ position, point }) => `${position} ${point}`);
+    const picture = await timedPicture(ctx, clip, { marks, trail });
     const observations = lastOfEach(input.observations, ({ key }) => key);
     checkMarks(marks, picture);
     checkTrail(trail, picture);

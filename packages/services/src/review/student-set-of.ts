@@ -48,9 +48,9 @@ export const studentSetOf = async (tx: Tx, ctx: Context, swing: Swing): Promise<
   const swings: StudentSet['swings'][number][] = [];
   for (const { setUp, clip } of found.slice(0, mostSwings)) {
     const trail = trailOf(clip);
-    const picture = await timedPicture(ctx, clip, trail);
-    const setting = settingOf(clip, { hand, club });
     const marks = clip.marks.map((mark) => Mark.parse(mark));
+    const picture = await timedPicture(ctx, clip, { marks, trail });
+    const setting = settingOf(clip, { hand, club });
     const arc = readArc(trail, marks, picture, setting);
     if ('why' in arc) continue;
     swings.push({ clipId: clip.id, setUp, swingLength: setting.swingLength, arc });

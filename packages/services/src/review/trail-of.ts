@@ -1,5 +1,6 @@
 import { TrailPoint } from '@ballfirst/contracts/http/submissions';
-import type { Picture } from '@ballfirst/swing/marks/marks';
+import { asksForTimes } from '@ballfirst/swing/asks-for-times';
+import type { Mark, Picture } from '@ballfirst/swing/marks/marks';
 import { z } from 'zod';
 import { readFrameTimes } from '../clips/read-frame-times.ts';
 import type { Context } from '../context.ts';
@@ -12,17 +13,16 @@ export const trailOf = ({ trail }: Pick<Stored, 'trail'>): z.output<typeof Trail
   z.array(TrailPoint).parse(trail);
 
 /**
- * What marks and trail of a clip lie on. The arc asks for the true time of each frame: they are read where there is a trail,
- * and only then.
+ * What marks and trail of a clip lie on, with the true times of its frames where something marked is measured by them.
  * @throws ProblemError wrong-state while the clip is not ready
  */
 export const timedPicture = async (
   ctx: Context,
   clip: Omit<Stored, 'trail'>,
-  trail: readonly unknown[],
+  { marks, trail }: { readonly marks: readonly Pick<Mark, 'position'>[]; readonly trail: readonly unknown[] },
 ): Promise<Picture> => {
   const picture = pictureOf(clip);
-  const times = trail.length === 0 ? null : await readFrameTimes(ctx, clip.id);
+  const times = asksForTimes(marks, trail) ? await readFrameTimes(ctx, clip.id) : null;
   return times === null || times.length !== picture.frameTimesS.length
     ? picture
     : { ...picture, frameTimesS: times };

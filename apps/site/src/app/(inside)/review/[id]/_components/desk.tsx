@@ -2,6 +2,7 @@
 import type { Reply } from '@ballfirst/contracts/client';
 import { evidenceOf, withoutOrder } from '@ballfirst/diagnosis/evidence-of';
 import type { FaultId } from '@ballfirst/library/types';
+import { asksForTimes } from '@ballfirst/swing/asks-for-times';
 import type { View } from '@ballfirst/swing/marks/marks';
 import type { Place } from '@ballfirst/swing/marks/place';
 import { useEffect, useMemo } from 'react';
@@ -13,6 +14,7 @@ import { measuredPicture } from '../_marking/measured-picture.ts';
 import { observationsOf } from '../_marking/observations-of.ts';
 import { passOf } from '../_marking/pass-of.ts';
 import { cameraMoves } from '../_marking/still-points.ts';
+import { useFrameTimes } from '../_marking/use-frame-times.ts';
 import { useMarking } from '../_marking/use-marking.ts';
 import { useStage } from '../_stage/use-stage.ts';
 import { useTrail } from '../_stage/use-trail.ts';
@@ -70,7 +72,10 @@ export function Desk(props: Props) {
   const pass = useMemo(() => passOf(fault, view, swingLength), [fault, view, swingLength]);
   const { content, clipId } = marking;
   const { marks, observations, trail: traced } = content;
-  const measured = useMemo(() => measuredPicture(picture), [picture]);
+  const isTraced = (traced?.length ?? 0) > 0;
+  const isTimed = useMemo(() => asksForTimes(marks, traced ?? []), [marks, traced]);
+  const frameTimes = useFrameTimes(clip.media.rendition, isTimed);
+  const measured = useMemo(() => measuredPicture(picture, frameTimes), [picture, frameTimes]);
   const { hand, club } = swing;
   const setting = useMemo(() => ({ view, swingLength, hand, club }), [view, swingLength, hand, club]);
   const { items } = props.comparable;
@@ -90,7 +95,6 @@ export function Desk(props: Props) {
     if (firstOn !== null) goTo(firstOn);
   }, [firstOn, goTo]);
   const { set, need } = props.studentSet;
-  const isTraced = (traced?.length ?? 0) > 0;
   useEffect(() => {
     if (isTraced) need();
   }, [isTraced, need]);
