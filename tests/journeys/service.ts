@@ -1,10 +1,12 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
+import { existsSync } from 'node:fs';
 import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { createInterface } from 'node:readline';
+import { setTimeout as after } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
@@ -86,3 +88,14 @@ const readyAddress = (child: ChildProcess, said: string[]): Promise<string> =>
 /** Moves the clock of the running service to so many milliseconds from now. */
 export const moveClock = (home: string, offsetMs: number): Promise<void> =>
   writeFile(path.join(home, 'clock-offset'), String(Math.round(offsetMs)));
+
+/** The ninety days of the demo are told beside the running service: waits until they are. */
+export const historyTold = async (home: string): Promise<void> => {
+  const file = path.join(home, 'demo-history.json');
+  const isTold = async () =>
+    existsSync(file) && (JSON.parse(await readFile(file, 'utf8')) as { isDone: boolean }).isDone;
+  for (let waitedS = 0; !(await isTold()); waitedS += 1) {
+    if (waitedS > 300) throw new Error("The demo's past was not told in five minutes.");
+    await after(1000);
+  }
+};

@@ -1,13 +1,11 @@
 // The pictures of the README, taken from the demo academy as anybody sees it after `npm start`.
-import { existsSync, readFileSync } from 'node:fs';
 import path from 'node:path';
-import { setTimeout as after } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import sharp from 'sharp';
 import { desk, openBrowser, phone, signIn } from '../journeys/browser.ts';
 import { clipTruth, fatMarks } from '../journeys/kept-swing.ts';
-import { runningService, type Service, startService } from '../journeys/service.ts';
+import { historyTold, runningService, type Service, startService } from '../journeys/service.ts';
 
 const folder = fileURLToPath(new URL('../../docs/pictures/', import.meta.url));
 const say = (line: string): void => console.log(line);
@@ -20,17 +18,6 @@ const keep = async (page: Page, name: string, widthPx: number): Promise<void> =>
     .png({ palette: true, colours: 128, effort: 10 })
     .toFile(file);
   say(`  ${path.relative(process.cwd(), file)}`);
-};
-
-/** The ninety days are told beside the running service; the pictures show all of them. */
-const historyTold = async (home: string): Promise<void> => {
-  const file = path.join(home, 'demo-history.json');
-  const isTold = () =>
-    existsSync(file) && (JSON.parse(readFileSync(file, 'utf8')) as { isDone: boolean }).isDone;
-  for (let waitedS = 0; !isTold(); waitedS += 1) {
-    if (waitedS > 300) throw new Error("The demo's past was not told in five minutes.");
-    await after(1000);
-  }
 };
 
 type Person = Service['demo']['academies'][number]['people'][number];

@@ -33,7 +33,6 @@ export function Inbox({ first, filter, membershipId }: Props) {
     membershipId,
   );
   const [currentId, setCurrentId] = useState(first.items[0]?.id ?? null);
-  const [sheet, setSheet] = useState(false);
   const [keysOn, setKeysOn] = useKept('ballfirst.keys', true);
   const [handing, setHanding] = useState(false);
   const [nothingNext, setNothingNext] = useState(false);
@@ -77,10 +76,6 @@ export function Inbox({ first, filter, membershipId }: Props) {
     if (event.altKey) return false;
     if (event.key === 'j') return go(1);
     if (event.key === 'k') return go(-1);
-    if (event.key === '?') {
-      setSheet((open) => !open);
-      return true;
-    }
     if (event.key === '/') {
       search.current?.focus();
       return true;
@@ -109,7 +104,7 @@ export function Inbox({ first, filter, membershipId }: Props) {
           <button type="button" className="main" onClick={takeNext}>
             {inboxWords.next}
           </button>
-          <Keys open={sheet} setOpen={setSheet} on={keysOn} setOn={setKeysOn} />
+          <Keys on={keysOn} setOn={setKeysOn} />
         </div>
       </div>
       <div className="row apart">

@@ -1,17 +1,24 @@
 'use client';
-import { useEffect, useRef } from 'react';
+import { useEffect, useRef, useState } from 'react';
+import { useKeys } from '../../../../shell/use-keys.ts';
 import { inboxWords } from '../../../../words/inbox.ts';
 import styles from './inbox.module.css';
 
-type Props = { open: boolean; setOpen: (open: boolean) => void; on: boolean; setOn: (on: boolean) => void };
+type Props = { on: boolean; setOn: (on: boolean) => void };
 
-/** The sheet of keys, and the switch that turns them off. */
-export function Keys({ open, setOpen, on, setOn }: Props) {
+/** The sheet of keys, by its button or by its key, and the switch that turns them off. */
+export function Keys({ on, setOn }: Props) {
+  const [open, setOpen] = useState(false);
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => {
     if (open) dialog.current?.showModal();
     else dialog.current?.close();
   }, [open]);
+  useKeys((event) => {
+    if (event.key !== '?' || event.altKey) return false;
+    setOpen((now) => !now);
+    return true;
+  }, on);
   return (
     <>
       <button type="button" className={`plain ${styles.keysButton}`} onClick={() => setOpen(true)}>
